@@ -1,0 +1,97 @@
+import { speciesShare } from '../plan/cautions.js';
+import { scaleLine, tidy } from './amounts.js';
+import type { AdviceContext } from './context.js';
+import { ADVICE_THRESHOLDS } from './thresholds.js';
+import type { Advice, Change, Remedy } from './types.js';
+
+/** Share of the sucrose that becomes dried glucose syrup: 70:30, the drier end of the trade. */
+const SYRUP_INSTEAD = 0.3;
+/** Cream of tartar per sucrose: common practice, 1–2 g per kg. */
+const TARTAR_PER_SUCROSE = 0.002;
+
+/** Sucrose alone grains while it is worked; acid in the boil makes its own doctor. */
+export function noDoctor(context: AdviceContext): Advice | undefined {
+  const { lines, finished } = context;
+  const { wholeDoctorShare, sugarSweetShare } = ADVICE_THRESHOLDS;
+  const sucroseShare = speciesShare(finished, 'sucrose') / finished.drySolidsMassFraction;
+  const dissolved = finished.solids.reduce((sum, { massG }) => sum + massG, 0);
+  const doctorShare = 1 - (speciesShare(finished, 'sucrose') * finished.massG) / dissolved;
+  const acidInTheBoil = lines.some(
+    ({ record, late, massG }) => record.kind === 'acid' && !late && massG > 0,
+  );
+  if (
+    sucroseShare < sugarSweetShare.value ||
+    doctorShare >= wholeDoctorShare.value ||
+    acidInTheBoil
+  )
+    return undefined;
+  return {
+    code: 'no-doctor',
+    severity: 'may-disappoint',
+    path: '/formula',
+    numbers: { doctorShare, wantedShare: SYRUP_INSTEAD },
+    remedies: [
+      ...syrupInstead(context),
+      {
+        code: 'add-cream-of-tartar',
+        changes: [
+          {
+            path: '/formula/-',
+            value: {
+              ingredient: 'cream-of-tartar',
+              when: 'first-boil',
+              shareOfIngredient: { ingredient: 'sucrose', share: TARTAR_PER_SUCROSE },
+            },
+          },
+        ],
+        numbers: { sharePerSucrose: TARTAR_PER_SUCROSE },
+      },
+    ],
+  };
+}
+
+function syrupInstead({ lines }: AdviceContext): readonly Remedy[] {
+  const sugar = lines.find(({ id, late }) => id === 'sucrose' && !late);
+  if (sugar === undefined) return [];
+  const index = Number(sugar.path.split('/')[2]);
+  const amount =
+    'shareOfDrySolids' in sugar.line
+      ? { shareOfDrySolids: sugar.line.shareOfDrySolids * SYRUP_INSTEAD }
+      : { massG: tidy((sugar.massG * SYRUP_INSTEAD) / DRIED_SYRUP_SOLIDS) };
+  return [
+    {
+      code: 'add-glucose-syrup',
+      changes: [
+        scaleLine(sugar.line, index, 1 - SYRUP_INSTEAD),
+        { path: '/formula/-', value: { ingredient: 'dried-glucose-syrup', ...amount } },
+      ],
+      numbers: { share: SYRUP_INSTEAD },
+    },
+  ];
+}
+
+const DRIED_SYRUP_SOLIDS = 0.96;
+
+/** Dextrose is a small, soft sugar; a syrup of the same name on the label is mostly long chains. */
+export function dextroseNotSyrup({ lines, outcome }: AdviceContext): Advice | undefined {
+  const dry = outcome.baseG * (1 - outcome.baseMoisture);
+  const dextrose = lines.filter(
+    ({ id, late }) => !late && (id === 'glucose' || id === 'dextrose-monohydrate'),
+  );
+  const dextroseShare =
+    dextrose.reduce((sum, { massG, drySolids }) => sum + massG * drySolids.value, 0) / dry;
+  if (dextroseShare <= ADVICE_THRESHOLDS.dextroseShare.value) return undefined;
+  const changes = dextrose.flatMap(({ path, line }): Change[] => [
+    { path: `${path}/ingredient`, value: 'dried-glucose-syrup' },
+    ...(line.drySolidsMassFraction === undefined
+      ? []
+      : [{ path: `${path}/drySolidsMassFraction`, value: null }]),
+  ]);
+  return {
+    code: 'dextrose-not-syrup',
+    severity: 'may-disappoint',
+    path: dextrose[0]?.path,
+    numbers: { dextroseShare },
+    remedies: [{ code: 'syrup-for-dextrose', changes }],
+  };
+}

@@ -1,0 +1,44 @@
+import type { AdviceContext } from './context.js';
+import { dextroseNotSyrup, noDoctor } from './doctor.js';
+import { heatSpoilsSweetener, muchAcid, weighThisOne } from './doses.js';
+import { beyondTheKnee, rank, stickyRoom, sugarBurns, tooSoftForTheStore } from './hardness.js';
+import { mouldsShort, piecesShort, targetAboveMould } from './mould.js';
+import { panTooFull, probeNotCovered } from './pan.js';
+import { stageNamesDoNotApply } from './stage-names.js';
+import {
+  altitudeWouldHelp,
+  readingAndAltitudeDiffer,
+  targetAboveThermometer,
+} from './thermometer.js';
+import type { Advice } from './types.js';
+import { lateWater, tooLittleWaterToDissolve } from './water.js';
+
+export { applyChanges } from './apply-changes.js';
+export { ADVICE_THRESHOLDS } from './thresholds.js';
+export type { Advice, AdviceCode, Change, Remedy, Severity } from './types.js';
+
+/** Everything the cook should know beforehand, most serious first. */
+export function adviseOn(context: AdviceContext): readonly Advice[] {
+  const single = [
+    targetAboveMould,
+    targetAboveThermometer,
+    tooSoftForTheStore,
+    sugarBurns,
+    panTooFull,
+    dextroseNotSyrup,
+    noDoctor,
+    muchAcid,
+    tooLittleWaterToDissolve,
+    lateWater,
+    probeNotCovered,
+    readingAndAltitudeDiffer,
+    mouldsShort,
+    piecesShort,
+    stickyRoom,
+    stageNamesDoNotApply,
+    beyondTheKnee,
+    altitudeWouldHelp,
+  ].flatMap((advise) => advise(context) ?? []);
+  const advice = [...heatSpoilsSweetener(context), ...single, ...weighThisOne(context)];
+  return advice.sort((a, b) => rank(b.severity) - rank(a.severity));
+}

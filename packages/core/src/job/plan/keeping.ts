@@ -1,0 +1,53 @@
+import type { Span } from '../../foundation/results/types.js';
+import type { BatchDocument } from '../batch/types.js';
+import { type Ledger, leaveOut, take } from '../ledger.js';
+import { figure } from './figure.js';
+import type { PlannedKeeping } from './types.js';
+
+/** A usual kitchen and a usual wish, when the cook says nothing. */
+export const KEEPING_DEFAULTS = {
+  roomC: { value: 22, low: 18, high: 26, source: 'common-practice', grade: 'practice' },
+  forDays: { value: 180, source: 'common-practice', grade: 'practice' },
+} as const;
+
+/** Where the sweets wait: the store, or else the room. */
+export type Store = {
+  readonly storeC: number;
+  readonly relativeHumidity: number | undefined;
+  readonly forDays: number;
+};
+
+/** Reads store and room, and writes down what stands in for them. */
+export function readStore(batch: BatchDocument, ledger: Ledger): Store {
+  const { store, room } = batch;
+  const roomC = take(ledger, '/room/temperatureC', room?.temperatureC, KEEPING_DEFAULTS.roomC);
+  leaveOut(ledger, '/room/relativeHumidity', room?.relativeHumidity);
+  const relativeHumidity = store?.relativeHumidity ?? room?.relativeHumidity;
+  if (store?.relativeHumidity === undefined) {
+    ledger.defaults.push({
+      path: '/store/relativeHumidity',
+      value: relativeHumidity ?? 'unknown',
+      grade: 'assumed',
+    });
+  }
+  return {
+    storeC: take(ledger, '/store/temperatureC', store?.temperatureC, {
+      value: roomC,
+      grade: 'assumed',
+    }),
+    relativeHumidity,
+    forDays: take(ledger, '/store/forDays', store?.forDays, KEEPING_DEFAULTS.forDays),
+  };
+}
+
+/** Whether it stays hard, judged with the glass model's own band: the water has its own line. */
+export function planKeeping(store: Store, glassTransitionC: number, band: Span): PlannedKeeping {
+  const { storeC, relativeHumidity, forDays } = store;
+  return {
+    glassTransitionC: figure(glassTransitionC, band, 'glass'),
+    storeC,
+    storeRelativeHumidity: relativeHumidity,
+    forDays,
+    marginK: figure(glassTransitionC - storeC, [band[0] - storeC, band[1] - storeC], 'glass'),
+  };
+}

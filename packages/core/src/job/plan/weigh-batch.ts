@@ -1,0 +1,99 @@
+import { openAmounts } from '../batch/amounts.js';
+import { readLines } from '../batch/lines.js';
+import { finishedMassWanted, type Wanted } from '../batch/pieces.js';
+import type { BatchDocument } from '../batch/types.js';
+import type { Ledger } from '../ledger.js';
+import type { Kitchen } from './kitchen.js';
+import { fillPots, type Pots, type WeighedLine } from './outcome.js';
+import { sizeBatch, weighLines } from './sizes.js';
+import { findStop, type Stop } from './stop.js';
+import { drySolidsG, sumG } from './without-ethanol.js';
+
+/** A first guess at the water left, good enough to size a batch with. */
+const FIRST_MOISTURE = 0.03;
+/** Sizing and stopping settle in two or three rounds; more would mean they never do. */
+const ROUNDS = 8;
+const SETTLED = 1e-9;
+/** Water with less in it than this is water: there is no sweet to plan. */
+const LEAST_SOLIDS = 1e-6;
+
+/** The formula in grams, the pots it fills, and where they stop. */
+export type Weighed = {
+  readonly lines: readonly WeighedLine[];
+  readonly pots: Pots;
+  readonly stop: Stop;
+};
+
+/**
+ * Weighs every line and finds the stop. Shares need the water left, and the water left needs the
+ * shares: the two are settled in turn.
+ */
+export function weighBatch(
+  batch: BatchDocument,
+  kitchen: Kitchen | undefined,
+  wanted: Wanted,
+  ledger: Ledger,
+): Weighed | undefined {
+  const open = openAmounts(readLines(batch, ledger), ledger);
+  if (ledger.problems.length > 0 || kitchen === undefined) return undefined;
+  const pressurePa = kitchen.pressureInPanPa;
+  const wantedG = finishedMassWanted(wanted);
+  let moisture = FIRST_MOISTURE;
+  let composition: readonly number[] = [];
+  let weighed: Weighed | undefined;
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const sizes = sizeBatch(open, wantedG, moisture, ledger);
+    if (sizes === undefined) return undefined;
+    const grams = weighLines(open, sizes);
+    const lines = open.map((line, index) => ({ ...line, massG: grams[index] ?? 0 }));
+    const pots = fillPots(lines);
+    if (pots === undefined || sumG(pots.base.solids) < LEAST_SOLIDS * pots.base.massG) {
+      ledger.problems.push({ code: 'nothing-to-cook', path: '/formula' });
+      return undefined;
+    }
+    if (pots.base.waterG <= 0) {
+      ledger.problems.push({ code: 'no-water', path: '/formula' });
+      return undefined;
+    }
+    const next = sharesOf(pots);
+    const sameMix = weighed !== undefined && isSame(next, composition);
+    const stop =
+      sameMix && weighed !== undefined
+        ? weighed.stop
+        : findStop({ ...pots, cook: batch.cook, pressurePa }, ledger);
+    if (stop === undefined) return undefined;
+    weighed = { lines, pots, stop };
+    const settled = Math.abs(1 - stop.baseDrySolids - moisture) < SETTLED;
+    if (settled || isWeighedOnly(open)) break;
+    composition = next;
+    moisture = 1 - stop.baseDrySolids;
+  }
+  return weighed;
+}
+
+/** Nothing depends on the size: one round is enough. */
+function isWeighedOnly(open: ReturnType<typeof openAmounts>): boolean {
+  return open.every(({ mass }) => mass.perSolid === 0 && mass.perFinished === 0);
+}
+
+/** Everything the stop depends on: shares of the base's solids, and what comes late beside them. */
+function sharesOf({ base, late }: Pots): readonly number[] {
+  const dry = drySolidsG(base);
+  return [
+    ...base.solids.map(({ massG }) => massG / dry),
+    ...base.apart.map(({ massG }) => massG / dry),
+    ...(late === undefined
+      ? []
+      : [
+          late.waterG / dry,
+          ...late.solids.map(({ massG }) => massG / dry),
+          ...late.apart.map(({ massG }) => massG / dry),
+        ]),
+  ];
+}
+
+function isSame(a: readonly number[], b: readonly number[]): boolean {
+  return (
+    a.length === b.length && a.every((share, index) => Math.abs(share - (b[index] ?? 0)) < SETTLED)
+  );
+}

@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import { ModelRangeError } from '../../foundation/validity/model-range-error.js';
+import { mixture } from '../../matter/mixture/mixture.js';
+import { solutionOf } from '../../matter/mixture/solution-of.js';
+import { relativeSweetness } from './relative-sweetness.js';
+
+function sweet(sucrose: number, syrup: number) {
+  return mixture([
+    { ingredient: 'sucrose', massG: sucrose },
+    { ingredient: 'dried-glucose-syrup', massG: syrup, drySolidsMassFraction: 1 },
+    { ingredient: 'water', massG: 2 },
+  ]);
+}
+
+describe('relativeSweetness', () => {
+  it.each([
+    [60, 40, 0.78, 0.7, 0.8],
+    [70, 30, 0.84, 0.77, 0.85],
+    [50, 50, 0.73, 0.62, 0.75],
+  ])('of %i sugar and %i syrup of 42 DE is %f, from %f to %f', (a, b, middle, low, high) => {
+    const result = relativeSweetness(sweet(a, b));
+    expect(result.relativeSweetness).toBeCloseTo(middle, 2);
+    expect(result.band[0]).toBeCloseTo(low, 2);
+    expect(result.band[1]).toBeCloseTo(high, 2);
+    expect(result.warnings).toEqual([]);
+  });
+
+  it('puts 75 isomalt with 25 xylitol at 0.61, from 0.51 to 0.76', () => {
+    const { relativeSweetness: middle, band } = relativeSweetness(
+      mixture([
+        { ingredient: 'isomalt', massG: 75, drySolidsMassFraction: 1 },
+        { ingredient: 'xylitol', massG: 25, drySolidsMassFraction: 1 },
+      ]),
+    );
+    expect(middle).toBeCloseTo(0.6125, 9);
+    expect(band[0]).toBeCloseTo(0.5125, 9);
+    expect(band[1]).toBeCloseTo(0.7625, 9);
+  });
+
+  it('counts acid in the mass and gives it no sweetness', () => {
+    const sour = mixture([
+      { ingredient: 'sucrose', massG: 98 },
+      { ingredient: 'citric-acid', massG: 2, drySolidsMassFraction: 1 },
+    ]);
+    expect(relativeSweetness(sour).relativeSweetness).toBeCloseTo(0.98, 12);
+    expect(relativeSweetness(sour).warnings).toEqual([]);
+  });
+
+  it('leaves intense sweeteners out and says so', () => {
+    const boosted = mixture([
+      { ingredient: 'isomalt-dry', massG: 99.95, drySolidsMassFraction: 1 },
+      { ingredient: 'sucralose', massG: 0.05 },
+    ]);
+    const { relativeSweetness: middle, warnings } = relativeSweetness(boosted);
+    expect(middle).toBeCloseTo(0.49975, 9);
+    expect(warnings).toHaveLength(1);
+    expect(warnings[0]).toMatchObject({ code: 'species-not-modelled', subject: 'sucralose' });
+    expect(warnings[0]?.value).toBeCloseTo(0.0005, 12);
+  });
+
+  it('lets fructose fade in a warm mouth', () => {
+    const fructose = solutionOf('fructose', { drySolidsMassFraction: 0.1 });
+    expect(relativeSweetness(fructose).relativeSweetness).toBe(1.2);
+    const mouth = relativeSweetness(fructose, { tastingTemperatureC: 37 });
+    expect(mouth.relativeSweetness).toBeCloseTo(1.03, 2);
+    expect(mouth.band[0]).toBeCloseTo(mouth.relativeSweetness / 1.2, 12);
+    expect(relativeSweetness(fructose, { tastingTemperatureC: 70 }).warnings[0]?.code).toBe(
+      'outside-tested-range',
+    );
+  });
+
+  it('keeps the middle of every syrup inside its band', () => {
+    for (let dextroseEquivalent = 1; dextroseEquivalent <= 100; dextroseEquivalent++) {
+      const syrup = mixture([{ ingredient: 'glucose-syrup', massG: 1, dextroseEquivalent }]);
+      const { relativeSweetness: middle, band } = relativeSweetness(syrup);
+      expect(band[0]).toBeLessThanOrEqual(middle);
+      expect(band[1]).toBeGreaterThanOrEqual(middle);
+    }
+  });
+
+  it('refuses plain water and a mouth of ice', () => {
+    const water = solutionOf('sucrose', { drySolidsMassFraction: 0 });
+    expect(() => relativeSweetness(water)).toThrow(ModelRangeError);
+    const sugar = solutionOf('sucrose', { drySolidsMassFraction: 1 });
+    expect(() => relativeSweetness(sugar, { tastingTemperatureC: -5 })).toThrow(ModelRangeError);
+  });
+});

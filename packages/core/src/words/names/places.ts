@@ -1,0 +1,108 @@
+/** Groups of the batch document in words. */
+const GROUPS = {
+  formula: 'the formula',
+  cook: 'the target',
+  kitchen: 'the kitchen',
+  thermometer: 'the thermometer',
+  hob: 'the hob',
+  pan: 'the pan',
+  room: 'the room',
+  store: 'the store',
+  wrap: 'the wrap',
+  handling: 'the handling',
+  water: 'the water',
+  mould: 'the mould',
+  pieces: 'the pieces',
+  ingredients: 'your own ingredients',
+  name: 'the name',
+  note: 'the note',
+  format: 'the format',
+} as const;
+
+/** Fields whose own name, taken apart, is not yet a kitchen word. */
+const FIELDS = {
+  massG: 'the mass',
+  emptyMassG: 'the mass of the empty pan',
+  finishedMassG: 'the finished mass',
+  waterG: 'the mass of water',
+  fromC: 'the temperature at the start',
+  boilsInMin: 'the minutes to the boil',
+  temperatureC: 'the temperature',
+  relativeHumidity: 'the humidity',
+  forDays: 'the keeping time',
+  maxC: 'the highest temperature',
+  cavityMl: 'the cavity',
+  cavities: 'the number of cavities',
+  moulds: 'the number of moulds',
+  capacityMl: 'the capacity',
+  diameterMm: 'the diameter',
+  powerW: 'the power',
+  elevationM: 'the altitude',
+  pressurePa: 'the air pressure',
+  seaLevelPressurePa: 'the sea-level pressure',
+  waterBoilsAtC: 'the boiling point of water',
+  boilingWaterReadingC: 'the reading in boiling water',
+  iceWaterReadingC: 'the reading in ice water',
+  readsInS: 'the seconds it takes to settle',
+  underVacuumPa: 'the vacuum',
+  drySolidsMassFraction: 'the dry solids',
+  dextroseEquivalent: 'the dextrose equivalent (DE)',
+  lossFraction: 'the loss',
+  breakFraction: 'the breakage',
+  toSeaLevelC: "the recipe's temperature",
+  toMoistureMassFraction: 'the water left',
+  toGlassTransitionC: 'how warm it must stay hard',
+  toStage: 'the stage',
+  shareOfDrySolids: 'the share of the dry solids',
+  shareOfFinished: 'the share of the sweet',
+  alkalinityMmolPerL: 'the alkalinity',
+  stirredAfterBoil: 'stirring after the boil',
+  when: 'when it goes in',
+  atC: 'the temperature it goes in at',
+  count: 'the number of pieces',
+  quantity: 'the quantity',
+} as const;
+
+/** A place of the document in words. */
+export type Place = {
+  /** `line 2 of the formula`, `the pan`; `the batch` for the whole. */
+  readonly place: string;
+  /** `the mass`; the place itself where the path ends in a group. */
+  readonly field: string;
+  /** The last key of the path, as written. */
+  readonly key: string;
+};
+
+/**
+ * Where a JSON Pointer into the batch document leads, in words.
+ *
+ * @param path - For example `/formula/1/massG`; empty for the whole.
+ */
+export function placeOf(path: string): Place {
+  const keys = path
+    .split('/')
+    .slice(1)
+    .map((key) => key.replaceAll('~1', '/').replaceAll('~0', '~'));
+  const [group = '', second = ''] = keys;
+  const key = keys[keys.length - 1] ?? '';
+  const place = groupName(group, second);
+  const isLine = (group === 'formula' || group === 'ingredients') && keys.length === 2;
+  return { place, field: keys.length < 2 || isLine ? place : fieldName(key), key };
+}
+
+/** `boilingWaterReadingC` → `the reading in boiling water`; others taken apart, without the unit. */
+export function fieldName(key: string): string {
+  if (Object.hasOwn(FIELDS, key)) return FIELDS[key as keyof typeof FIELDS];
+  const words = key
+    .replace(/(MassFraction|Per10K|Pa|Ml|Mm|Kg|Min|Days|[CKGMSW])$/, '')
+    .replace(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
+  return `the ${words === '' ? key : words}`;
+}
+
+function groupName(group: string, second: string): string {
+  if (group === '') return 'the batch';
+  if (group === 'formula' && /^\d+$/.test(second))
+    return `line ${Number(second) + 1} of the formula`;
+  if (group === 'ingredients' && second !== '') return `your ingredient ‘${second}’`;
+  return Object.hasOwn(GROUPS, group) ? GROUPS[group as keyof typeof GROUPS] : `‘${group}’`;
+}

@@ -1,0 +1,44 @@
+import type { Catalogue } from '../types.js';
+
+/** What the hand does in each step. `{lines}` are the things handled, `{stop}` and `{window}` the stop. */
+export const STEP_WORDS = {
+  weigh: ['Weigh {lines}.', 'Keep apart what goes in late: {late}.'],
+  'weigh-empty-pan': [
+    'Weigh the pan empty, with spoon and probe: {emptyMassG}. | Weigh the pan empty, with spoon and probe, and write it down.',
+  ],
+  dissolve: ['Warm {lines} gently and stir until no grain is left.'],
+  'wash-walls': [
+    'Put the lid on for two or three minutes, so that steam washes the wall of the pan.',
+  ],
+  boil: [
+    'Take the lid off and boil; it starts at about {firstBoilC}. | Take the lid off and boil.',
+    'From here on, do not stir.',
+  ],
+  'add-hot': ['At about {atC}, put in {lines}. | Put in {lines}.'],
+  'turn-down': [
+    'At {readingC} on your thermometer turn the heat down to about a third: the last degrees come fast.',
+  ],
+  stop: [
+    'Stop at {stop} on your thermometer, between {window}. Heat off.',
+    'In cold water a drop shows {coldWater}.',
+  ],
+  'weigh-pan': [
+    'Weigh the pan: {grossAtStopG} with everything, {weighsAtStopG} of it the mass. | Weigh what is in the pan: {weighsAtStopG}.',
+    'Heavier means more water is left.',
+  ],
+  rest: ['Let it stand about {minutes} minutes, until it is clear and down to {belowC}.'],
+  colour: ['Stir in {lines}, at {belowC} or below.'],
+  flavour: ['Flame out. Stir in {lines}, at {belowC} or below.'],
+  acid: ['Last, stir in {lines}, between {lowC} and {highC}, within a minute.'],
+  'other-late': ['Stir in {lines}, at {belowC} or below.'],
+  pour: ['Pour at once, between {lowC} and {highC}.'],
+  set: [
+    'Let it set in the room, never in the fridge: damp makes it sticky.',
+    'Turn out at {demouldBelowC} or below.',
+  ],
+  wrap: [
+    'Wrap within {withinMin} of turning out, at {wrapBelowC} or below. | Wrap within half an hour of turning out.',
+  ],
+  store: ['Keep them closed and dry, at about {storeC}.'],
+  give: ['Tell whoever eats them what is in them.'],
+} as const satisfies Catalogue['steps'];

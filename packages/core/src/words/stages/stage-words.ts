@@ -1,0 +1,108 @@
+import type { Catalogue } from '../types.js';
+
+/** Every stage and every gap: each has a sentence and a use, because a good target is never a miss. */
+export const STAGE_WORDS = {
+  'too-thin': {
+    name: 'syrup',
+    sentence: 'Still a syrup, thinner than thread.',
+    use: 'Syrups to soak, glaze and preserve with.',
+    coldWater: 'it dissolves',
+  },
+  thread: {
+    name: 'thread',
+    sentence: 'Thread: it pulls a thread of about 5 cm from the spoon.',
+    use: 'Syrups, preserves, glazed fruit.',
+    coldWater: 'a cloud or a soft thread that will not gather',
+  },
+  'soft-ball': {
+    name: 'soft ball',
+    sentence: 'Soft ball: out of the water it flattens at once between the fingers.',
+    use: 'Fondant, fudge, pralines.',
+    coldWater: 'it gathers to a soft ball',
+  },
+  'between-soft-ball-and-firm-ball': {
+    name: 'late soft ball',
+    sentence: 'Late soft ball, where firmer fudge is stopped.',
+    use: 'Firm fudge and fondant.',
+    coldWater: 'a soft ball that holds a moment',
+  },
+  'firm-ball': {
+    name: 'firm ball',
+    sentence: 'Firm ball: it keeps its shape and gives under a light press.',
+    use: 'Soft caramels.',
+    coldWater: 'a firm ball',
+  },
+  'between-firm-ball-and-hard-ball': {
+    name: 'late firm ball',
+    sentence: 'Late firm ball, where firmer caramels are stopped.',
+    use: 'Firm caramels.',
+    coldWater: 'a firm ball that hardly gives',
+  },
+  'hard-ball': {
+    name: 'hard ball',
+    sentence: 'Hard ball: it keeps its shape under a press and can still be bent.',
+    use: 'Nougat, marshmallow syrup, taffy to pull.',
+    coldWater: 'a hard ball, still plastic',
+  },
+  'between-hard-ball-and-soft-crack': {
+    name: 'early soft crack',
+    sentence: 'Early soft crack, where chewy taffy is stopped.',
+    use: 'Chewy taffy, firm nougat.',
+    coldWater: 'threads that bend',
+  },
+  'soft-crack': {
+    name: 'soft crack',
+    sentence: 'Soft crack: hard but elastic, and it sticks to the teeth.',
+    use: 'Butterscotch, taffy, some toffees.',
+    coldWater: 'threads that bend before they break',
+  },
+  'between-soft-crack-and-hard-crack': {
+    name: 'early hard crack',
+    sentence:
+      'Early hard crack, where most boiled drops are stopped (143 to 149 °C, 290 to 300 °F at sea level).',
+    use: 'Boiled drops, lollipops.',
+    coldWater: 'threads that snap',
+  },
+  'hard-crack': {
+    name: 'hard crack',
+    sentence: 'Hard crack: it snaps clean and does not stick to the teeth.',
+    use: 'Boiled drops, lollipops, brittle, pulled sugar.',
+    coldWater: 'threads that snap so you can hear it',
+  },
+  'between-hard-crack-and-clear-liquid': {
+    name: 'late hard crack',
+    sentence: 'Late hard crack, where sugar for pulling and casting is stopped.',
+    use: 'Pulled and cast sugar.',
+    coldWater: 'threads that snap so you can hear it',
+  },
+  dry: {
+    name: 'dry',
+    sentence: 'Dry: no water is left to boil, so it is a melt and not a boil.',
+    use: 'Cast work.',
+    coldWater: 'hard, clear threads',
+  },
+  'clear-liquid': {
+    name: 'clear liquid',
+    sentence: 'Clear liquid: almost no water is left to boil.',
+    use: 'Cast sugar; the start of caramel.',
+    coldWater: 'hard, clear threads',
+  },
+  'between-clear-liquid-and-brown-liquid': {
+    name: 'first colour',
+    sentence: 'First colour, where light caramel begins.',
+    use: 'Pale caramel.',
+    coldWater: 'hard, straw-coloured threads',
+  },
+  'brown-liquid': {
+    name: 'brown liquid',
+    sentence: 'Brown liquid: caramel, darker by the minute.',
+    use: 'Caramel for sauces and custards.',
+    coldWater: 'hard, amber threads',
+  },
+  burnt: {
+    name: 'past caramel',
+    sentence: 'Past caramel: dark, then bitter, then black.',
+    use: 'Colouring; no sweet is meant to be here.',
+    coldWater: 'hard, dark and bitter',
+  },
+} as const satisfies Catalogue['stages'];

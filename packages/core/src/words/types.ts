@@ -1,0 +1,83 @@
+import type { WarningCode } from '../foundation/results/types.js';
+import type { Grade } from '../foundation/validity/constants.js';
+import type { RangeErrorCode } from '../foundation/validity/model-range-error.js';
+import type { AdviceCode, Severity } from '../job/advice/types.js';
+import type { ProblemCode } from '../job/batch/problems.js';
+import type { PlanModelId } from '../job/plan/models.js';
+import type { CautionId, Moment, PlannedKitchen, StepId, WindowEnd } from '../job/plan/types.js';
+import type { IngredientId } from '../matter/ingredients/types.js';
+import type { MeasureUnit } from '../matter/measures/types.js';
+import type { SpeciesId } from '../matter/species.js';
+import type { CAUTION_SOURCES } from '../sources/registry/cautions.js';
+import type { RemedyCode } from './advice/remedy-codes.js';
+import type { StageOrGapId } from './stages/ids.js';
+
+/** How numbers and names are shown. */
+export type DisplayOptions = {
+  /** `metric`: °C first, grams. `us`: °F first, ounces beside the grams. */
+  readonly units?: 'metric' | 'us' | undefined;
+  /** `us` says hard candy, corn syrup, baking soda. By default it follows `units`. */
+  readonly region?: 'world' | 'us' | undefined;
+  /** A BCP 47 tag for digits and decimal marks; plain English figures by default. */
+  readonly locale?: string | undefined;
+};
+
+/**
+ * One sentence of the catalogue. `{readingC}` takes the number of that name, shown in the unit its
+ * last letters say; `{125C}` is a fixed figure; `{sweets}` is a word of the region. A sentence whose
+ * numbers are not there is left out. `A | B` is A, or B where A cannot be said.
+ */
+export type Sentence = string;
+
+/** What is said about one caution. */
+export type CautionWords = {
+  readonly title: Sentence;
+  readonly text: readonly Sentence[];
+  readonly moments: readonly Moment[];
+  /** Who knows better. */
+  readonly defer?: Sentence;
+  readonly grade: Grade;
+  readonly source?: keyof typeof CAUTION_SOURCES;
+};
+
+/** What is said about one advice; a title of its own for a severity where the plain one is too much or too little. */
+export type AdviceWords = {
+  readonly title: Sentence;
+  readonly titles?: Readonly<Partial<Record<Severity, Sentence>>>;
+  readonly text: readonly Sentence[];
+};
+
+/** What is said about a stage, or about the gap between two. */
+export type StageWords = {
+  readonly name: string;
+  /** Begins with the name; says what it is. */
+  readonly sentence: string;
+  readonly use: string;
+  /** How a drop behaves in cold water. */
+  readonly coldWater: string;
+};
+
+/** A word that differs by region: everywhere, then in the United States. */
+export type ByRegion = string | readonly [world: string, us: string];
+
+/** The whole catalogue: a translation is this type filled once more. */
+export type Catalogue = {
+  readonly advice: Readonly<Record<AdviceCode, AdviceWords>>;
+  readonly cautions: Readonly<Record<CautionId, CautionWords>>;
+  readonly grades: Readonly<Record<Grade, string>>;
+  readonly ingredients: Readonly<Record<IngredientId, ByRegion>>;
+  readonly kitchenFrom: Readonly<Record<PlannedKitchen['from'], string>>;
+  readonly measureUnits: Readonly<Record<MeasureUnit, readonly [one: string, many: string]>>;
+  readonly models: Readonly<Record<PlanModelId, string>>;
+  readonly moments: Readonly<Record<Moment, string>>;
+  readonly problems: Readonly<Record<ProblemCode, Sentence>>;
+  readonly rangeErrors: Readonly<Record<RangeErrorCode, Sentence>>;
+  readonly regionWords: Readonly<Record<string, readonly [world: string, us: string]>>;
+  readonly remedies: Readonly<Record<RemedyCode, Sentence>>;
+  readonly severities: Readonly<Record<Severity, string>>;
+  readonly species: Readonly<Record<SpeciesId | 'syrup-solids', string>>;
+  readonly stages: Readonly<Record<StageOrGapId, StageWords>>;
+  readonly steps: Readonly<Record<StepId, readonly Sentence[]>>;
+  readonly warnings: Readonly<Record<WarningCode, readonly Sentence[]>>;
+  readonly windowEnds: Readonly<Record<WindowEnd, string>>;
+};

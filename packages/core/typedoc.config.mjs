@@ -1,0 +1,30 @@
+import { OptionDefaults } from 'typedoc';
+
+/** Checks that everything public is documented; `typedoc --emit none` writes nothing. */
+export default {
+  entryPoints: [
+    'src/index.ts',
+    'src/documents/index.ts',
+    'src/words/index.ts',
+    'src/sources/index.ts',
+  ],
+  tsconfig: 'tsconfig.library.json',
+  disableGit: true,
+  sourceLinkTemplate: '{path}#L{line}',
+  blockTags: [...OptionDefaults.blockTags, '@equation', '@source'],
+  validation: { notExported: true, invalidLink: true, notDocumented: true, rewrittenLink: true },
+  treatWarningsAsErrors: true,
+  treatValidationWarningsAsErrors: true,
+  // Not each property: its name carries the unit, and @returns says the rest.
+  requiredToBeDocumented: [
+    'Function',
+    'Variable',
+    'TypeAlias',
+    'Interface',
+    'Class',
+    'Enum',
+    'EnumMember',
+    'Method',
+    'Accessor',
+  ],
+};

@@ -1,0 +1,88 @@
+import type { EvidenceTable } from '../../types.js';
+
+/** Viscosity of sucrose solutions. */
+export const glassViscosityTable = {
+  id: 'glass-viscosity',
+  title: 'Viscosity of sucrose solutions',
+  source: {
+    authors: 'Handbook of Chemistry and Physics; Mathlouthi, M., Genotelle, J.',
+    year: '1995',
+    title:
+      'Viscosity of sucrose solutions; Rheological properties of sucrose solutions and suspensions',
+    locator: 'rows as transcribed in public code; formula',
+  },
+  grade: 'secondary',
+  did: 'Rows seen in a transcription; the formula is recalled and was checked against them.',
+  units: {
+    drySolidsPercent: '% m/m',
+    temperatureC: '°C',
+    viscosityMPaS: 'mPa s',
+  },
+  constants: {
+    formula:
+      'log10 η = 22.46 x − 0.114 + (30 − t)/(91 + t) · (1.1 + 43.1 x^1.25), x mole fraction of sucrose, mPa s',
+    wlfUniversal: { c1: 17.44, c2: 51.6, grade: 'secondary' },
+    wlfFitSucroseWater: {
+      c1: 18.31,
+      c2: 45.84,
+      rmsDecades: 0.29,
+      worstDecades: 0.8,
+      grade: 'derived',
+    },
+    wlfRecommended: { c1: 17.84, c2: 48.8, grade: 'derived' },
+    glassViscosityPaS: 1000000000000,
+  },
+  rows: [
+    { drySolidsPercent: 60, temperatureC: 0, viscosityMPaS: 238, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 5, viscosityMPaS: 156, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 10, viscosityMPaS: 109.8, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 15, viscosityMPaS: 74.6, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 20, viscosityMPaS: 56.5, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 25, viscosityMPaS: 43.86, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 30, viscosityMPaS: 33.78, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 35, viscosityMPaS: 26.52, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 40, viscosityMPaS: 21.28, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 45, viscosityMPaS: 17.18, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 50, viscosityMPaS: 14.01, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 55, viscosityMPaS: 11.67, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 60, viscosityMPaS: 9.83, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 65, viscosityMPaS: 8.34, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 70, viscosityMPaS: 7.15, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 75, viscosityMPaS: 6.2, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 80, viscosityMPaS: 5.4, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 85, viscosityMPaS: 4.73, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 90, viscosityMPaS: 4.15, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 95, viscosityMPaS: 3.72, column: 'by temperature' },
+    { drySolidsPercent: 60, temperatureC: 100, viscosityMPaS: 3.34, column: 'by temperature' },
+    { drySolidsPercent: 50, temperatureC: 20, viscosityMPaS: 15.43, column: 'by strength' },
+    { drySolidsPercent: 52, temperatureC: 20, viscosityMPaS: 19.34, column: 'by strength' },
+    { drySolidsPercent: 54, temperatureC: 20, viscosityMPaS: 24.68, column: 'by strength' },
+    { drySolidsPercent: 56, temperatureC: 20, viscosityMPaS: 32.12, column: 'by strength' },
+    { drySolidsPercent: 58, temperatureC: 20, viscosityMPaS: 42.78, column: 'by strength' },
+    { drySolidsPercent: 60, temperatureC: 20, viscosityMPaS: 58.49, column: 'by strength' },
+    { drySolidsPercent: 62, temperatureC: 20, viscosityMPaS: 82.42, column: 'by strength' },
+    { drySolidsPercent: 64, temperatureC: 20, viscosityMPaS: 120.14, column: 'by strength' },
+    { drySolidsPercent: 66, temperatureC: 20, viscosityMPaS: 182.06, column: 'by strength' },
+    { drySolidsPercent: 68, temperatureC: 20, viscosityMPaS: 288.48, column: 'by strength' },
+    { drySolidsPercent: 70, temperatureC: 20, viscosityMPaS: 481.56, column: 'by strength' },
+    { drySolidsPercent: 72, temperatureC: 20, viscosityMPaS: 854.91, column: 'by strength' },
+    { drySolidsPercent: 74, temperatureC: 20, viscosityMPaS: 1631.26, column: 'by strength' },
+  ],
+  tolerance: {
+    text: 'Formula within 3 % by strength at 20 °C, within 2 % by temperature from 25 to 100 °C.',
+  },
+  notes: [
+    'By strength: relative viscosity times 1.002 mPa s.',
+    'The two columns differ by 3 % at 60 % and 20 °C; the formula gives 59.7 there.',
+    'The recommended pair lies midway between the universal one and the fit, because fragility falls as water falls.',
+  ],
+  smooth: [{ x: 'temperatureC', y: 'viscosityMPaS', by: ['column', 'drySolidsPercent'] }],
+  check: {
+    rows: 34,
+    sums: {
+      drySolidsPercent: 2066,
+      temperatureC: 1310,
+      viscosityMPaS: 4689.73,
+    },
+  },
+} as const satisfies EvidenceTable;

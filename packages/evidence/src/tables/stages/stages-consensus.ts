@@ -1,0 +1,82 @@
+// biome-ignore-all format: one printed row a line, to be held against the page
+
+import type { EvidenceTable } from '../../types.js';
+
+/** The stage ranges of the library: sea level, mostly sucrose. */
+export const stagesConsensusTable = {
+  id: 'stages-consensus',
+  title: 'The stage ranges of the library: sea level, mostly sucrose',
+  source: {
+    authors: 'The Vitrose contributors',
+    year: '2026',
+    title: 'Medians of seven published stage charts',
+    locator: 'see the stage charts side by side',
+  },
+  grade: 'derived',
+  did: 'Medians of seven charts, set to the values of a home-economics handbook; solids computed with the boiling model.',
+  units: {
+    charts: 'count',
+    lowF: '°F',
+    highF: '°F',
+    lowC: '°C',
+    highC: '°C',
+    middleC: '°C',
+    medianLowF: '°F',
+    medianHighF: '°F',
+    leastLowF: '°F',
+    mostLowF: '°F',
+    leastHighF: '°F',
+    mostHighF: '°F',
+    quotedSolidsPercent: '% m/m',
+    solidsAtLowPercent: '% m/m',
+    solidsAtHighPercent: '% m/m',
+    solidsAtMiddlePercent: '% m/m',
+  },
+  rows: [
+    { stage: 'thread', charts: 6, lowF: 230, highF: 234, lowC: 110, highC: 112.2, middleC: 111.1, medianLowF: 230, medianHighF: 234, leastLowF: 215, mostLowF: 230, leastHighF: 233, mostHighF: 235, quotedSolidsPercent: 80, solidsAtLowPercent: 80.6, solidsAtHighPercent: 83.2, solidsAtMiddlePercent: 82 },
+    { stage: 'soft-ball', charts: 6, lowF: 234, highF: 240, lowC: 112.2, highC: 115.6, middleC: 113.9, medianLowF: 234, medianHighF: 240, leastLowF: 234, mostLowF: 235, leastHighF: 240, mostHighF: 241, quotedSolidsPercent: 85, solidsAtLowPercent: 83.2, solidsAtHighPercent: 86, solidsAtMiddlePercent: 84.7 },
+    { stage: 'firm-ball', charts: 7, lowF: 244, highF: 248, lowC: 117.8, highC: 120, middleC: 118.9, medianLowF: 244, medianHighF: 248, leastLowF: 242, mostLowF: 245, leastHighF: 248, mostHighF: 250, quotedSolidsPercent: 87, solidsAtLowPercent: 87.5, solidsAtHighPercent: 88.8, solidsAtMiddlePercent: 88.2 },
+    { stage: 'hard-ball', charts: 7, lowF: 250, highF: 266, lowC: 121.1, highC: 130, middleC: 125.6, medianLowF: 250, medianHighF: 266, leastLowF: 250, mostLowF: 250, leastHighF: 260, mostHighF: 266, quotedSolidsPercent: 92, solidsAtLowPercent: 89.3, solidsAtHighPercent: 92.6, solidsAtMiddlePercent: 91.2 },
+    { stage: 'soft-crack', charts: 7, lowF: 270, highF: 290, lowC: 132.2, highC: 143.3, middleC: 137.8, medianLowF: 270, medianHighF: 290, leastLowF: 270, mostLowF: 270, leastHighF: 284, mostHighF: 290, quotedSolidsPercent: 95, solidsAtLowPercent: 93.3, solidsAtHighPercent: 95.9, solidsAtMiddlePercent: 94.7 },
+    { stage: 'hard-crack', charts: 7, lowF: 300, highF: 310, lowC: 148.9, highC: 154.4, middleC: 151.7, medianLowF: 300, medianHighF: 310, leastLowF: 295, mostLowF: 300, leastHighF: 308, mostHighF: 310, quotedSolidsPercent: 99, solidsAtLowPercent: 97, solidsAtHighPercent: 98.2, solidsAtMiddlePercent: 97.6, note: 'The quoted 99 % is not a measurement.' },
+    { stage: 'clear-liquid', charts: null, lowF: 320, highF: 335, lowC: 160, highC: 168.3, middleC: null, medianLowF: null, medianHighF: null, leastLowF: null, mostLowF: null, leastHighF: null, mostHighF: null, quotedSolidsPercent: 100, solidsAtLowPercent: null, solidsAtHighPercent: null, solidsAtMiddlePercent: null },
+    { stage: 'brown-liquid', charts: null, lowF: 338, highF: 350, lowC: 170, highC: 176.7, middleC: null, medianLowF: null, medianHighF: null, leastLowF: null, mostLowF: null, leastHighF: null, mostHighF: null, quotedSolidsPercent: 100, solidsAtLowPercent: null, solidsAtHighPercent: null, solidsAtMiddlePercent: null, note: 'Light to medium caramel; one book prints light 340, medium 355 to 360, dark 375 to 380 °F.' },
+    { stage: 'black', charts: null, lowF: 350, highF: 410, lowC: 176.7, highC: 210, middleC: null, medianLowF: null, medianHighF: null, leastLowF: null, mostLowF: null, leastHighF: null, mostHighF: null, quotedSolidsPercent: 100, solidsAtLowPercent: null, solidsAtHighPercent: null, solidsAtMiddlePercent: null, note: 'Onset printed as 350 °F in household charts and 410 °F in one book: time at temperature decides.' },
+  ],
+  tolerance: {
+    text: 'Solids 0.05 % beside the rounding of the table; ranges to the printed digit.',
+    limits: [
+      { column: 'lowC', worst: 0.05 },
+      { column: 'highC', worst: 0.05 },
+      { column: 'solidsAtLowPercent', worst: 0.1 },
+      { column: 'solidsAtHighPercent', worst: 0.1 },
+      { column: 'solidsAtMiddlePercent', worst: 0.1 },
+    ],
+  },
+  notes: [
+    '240 to 244, 248 to 250, 266 to 270 and 290 to 300 °F belong to no stage in any chart.',
+    '295 to 300 °F is hard crack in three of seven charts; the 290 to 300 °F of boiled sweets falls into the gap.',
+    'The quoted solids are what charts print; the other solids are the boiling curve of sucrose at 101325 Pa.',
+  ],
+  check: {
+    rows: 9,
+    sums: {
+      charts: 40,
+      lowF: 2536,
+      highF: 2683,
+      lowC: 1248.9,
+      highC: 1330.5,
+      middleC: 759,
+      medianLowF: 1528,
+      medianHighF: 1588,
+      leastLowF: 1506,
+      mostLowF: 1530,
+      leastHighF: 1573,
+      mostHighF: 1592,
+      quotedSolidsPercent: 838,
+      solidsAtLowPercent: 530.9,
+      solidsAtHighPercent: 544.7,
+      solidsAtMiddlePercent: 538.4,
+    },
+  },
+} as const satisfies EvidenceTable;

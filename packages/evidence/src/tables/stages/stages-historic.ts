@@ -1,0 +1,68 @@
+// biome-ignore-all format: one printed row a line, to be held against the page
+
+import type { EvidenceTable } from '../../types.js';
+
+/** Older stage charts, 1895 to 1925. */
+export const stagesHistoricTable = {
+  id: 'stages-historic',
+  title: 'Older stage charts, 1895 to 1925',
+  source: {
+    authors: 'several',
+    year: '1895 to 1925',
+    title: 'Named in each row',
+    locator: 'see rows',
+  },
+  grade: 'primary',
+  did: 'Read in transcripts of public-domain books.',
+  units: { lowF: '°F', highF: '°F', lowC: '°C', highC: '°C' },
+  rows: [
+    { publication: 'Ronald 1895, The Century Cook Book', printedAs: 'small thread', lowF: 215, highF: 215, lowC: 101.7, highC: 101.7 },
+    { publication: 'Ronald 1895, The Century Cook Book', printedAs: 'large thread', lowF: 217, highF: 217, lowC: 102.8, highC: 102.8 },
+    { publication: 'Ronald 1895, The Century Cook Book', printedAs: 'little pearl', lowF: 220, highF: 220, lowC: 104.4, highC: 104.4 },
+    { publication: 'Ronald 1895, The Century Cook Book', printedAs: 'large pearl', lowF: 222, highF: 222, lowC: 105.6, highC: 105.6 },
+    { publication: 'Ronald 1895, The Century Cook Book', printedAs: 'blow', lowF: 230, highF: 230, lowC: 110, highC: 110 },
+    { publication: 'Ronald 1895, The Century Cook Book', printedAs: 'feather', lowF: 232, highF: 232, lowC: 111.1, highC: 111.1 },
+    { publication: 'Ronald 1895, The Century Cook Book', printedAs: 'small ball', lowF: 236, highF: 238, lowC: 113.3, highC: 114.4 },
+    { publication: 'Ronald 1895, The Century Cook Book', printedAs: 'large ball', lowF: 246, highF: 248, lowC: 118.9, highC: 120 },
+    { publication: 'Ronald 1895, The Century Cook Book', printedAs: 'small crack', lowF: 290, highF: 290, lowC: 143.3, highC: 143.3 },
+    { publication: 'Ronald 1895, The Century Cook Book', printedAs: 'crack', lowF: 310, highF: 310, lowC: 154.4, highC: 154.4 },
+    { publication: 'Ronald 1895, The Century Cook Book', printedAs: 'caramel', lowF: 345, highF: 350, lowC: 173.9, highC: 176.7 },
+    { publication: "Henley's Twentieth Century Formulas, Recipes and Processes, 1907 and later", printedAs: 'thread', lowF: 220, highF: 220, lowC: 104.4, highC: 104.4 },
+    { publication: "Henley's Twentieth Century Formulas, Recipes and Processes, 1907 and later", printedAs: 'soft ball', lowF: 240, highF: 240, lowC: 115.6, highC: 115.6 },
+    { publication: "Henley's Twentieth Century Formulas, Recipes and Processes, 1907 and later", printedAs: 'hard ball', lowF: 245, highF: 245, lowC: 118.3, highC: 118.3 },
+    { publication: "Henley's Twentieth Century Formulas, Recipes and Processes, 1907 and later", printedAs: 'crack', lowF: 252, highF: 252, lowC: 122.2, highC: 122.2 },
+    { publication: "Henley's Twentieth Century Formulas, Recipes and Processes, 1907 and later", printedAs: 'hard crack', lowF: 290, highF: 290, lowC: 143.3, highC: 143.3 },
+    { publication: 'Bradley 1917, The Candy Cook Book, p. 20', printedAs: 'crystal syrup', lowF: 220, highF: 220, lowC: 104.4, highC: 104.4 },
+    { publication: 'Bradley 1917, The Candy Cook Book, p. 20', printedAs: 'soft ball', lowF: 238, highF: 238, lowC: 114.4, highC: 114.4 },
+    { publication: 'Bradley 1917, The Candy Cook Book, p. 20', printedAs: 'medium ball', lowF: 240, highF: 240, lowC: 115.6, highC: 115.6 },
+    { publication: 'Bradley 1917, The Candy Cook Book, p. 20', printedAs: 'stiff ball', lowF: 244, highF: 244, lowC: 117.8, highC: 117.8 },
+    { publication: 'Bradley 1917, The Candy Cook Book, p. 20', printedAs: 'hard ball', lowF: 250, highF: 250, lowC: 121.1, highC: 121.1 },
+    { publication: 'Bradley 1917, The Candy Cook Book, p. 20', printedAs: 'light crack', lowF: 264, highF: 264, lowC: 128.9, highC: 128.9 },
+    { publication: 'Bradley 1917, The Candy Cook Book, p. 20', printedAs: 'medium crack', lowF: 272, highF: 272, lowC: 133.3, highC: 133.3 },
+    { publication: 'Bradley 1917, The Candy Cook Book, p. 20', printedAs: 'hard crack', lowF: 290, highF: 290, lowC: 143.3, highC: 143.3 },
+    { publication: 'Bradley 1917, The Candy Cook Book, p. 20', printedAs: 'extra hard crack', lowF: 330, highF: 330, lowC: 165.6, highC: 165.6 },
+    { publication: 'Bradley 1917, The Candy Cook Book, p. 20', printedAs: 'caramel', lowF: 360, highF: 360, lowC: 182.2, highC: 182.2 },
+    { publication: "Woman's Institute Library of Cookery, vol. 5, 1925, Table I", printedAs: 'soft ball (centre cream)', lowF: 234, highF: 236, lowC: 112.2, highC: 113.3 },
+    { publication: "Woman's Institute Library of Cookery, vol. 5, 1925, Table I", printedAs: 'firm ball (fudge)', lowF: 238, highF: 240, lowC: 114.4, highC: 115.6 },
+    { publication: "Woman's Institute Library of Cookery, vol. 5, 1925, Table I", printedAs: 'hard ball (caramels)', lowF: 246, highF: 248, lowC: 118.9, highC: 120 },
+    { publication: "Woman's Institute Library of Cookery, vol. 5, 1925, Table I", printedAs: 'brittle ball (taffies)', lowF: 256, highF: 260, lowC: 124.4, highC: 126.7 },
+    { publication: 'Frye, candy book, year not shown', printedAs: 'hard ball', lowF: 248, highF: 248, lowC: 120, highC: 120 },
+    { publication: 'Frye, candy book, year not shown', printedAs: 'soft crack', lowF: 252, highF: 252, lowC: 122.2, highC: 122.2 },
+    { publication: 'Frye, candy book, year not shown', printedAs: 'crack', lowF: 260, highF: 260, lowC: 126.7, highC: 126.7 },
+    { publication: 'Frye, candy book, year not shown', printedAs: 'hard crack', lowF: 290, highF: 290, lowC: 143.3, highC: 143.3 },
+  ],
+  notes: [
+    'The Celsius columns are computed from the printed Fahrenheit, to 0.1.',
+    'The same word moved: hard crack was 290 °F before about 1930 and 300 to 310 °F after; crack ranges from 252 to 310 °F.',
+    'Not to be mixed with the modern charts.',
+  ],
+  check: {
+    rows: 34,
+    sums: {
+      lowF: 8742,
+      highF: 8761,
+      lowC: 4251.9,
+      highC: 4262.6,
+    },
+  },
+} as const satisfies EvidenceTable;

@@ -93,20 +93,22 @@ export function checkNumbers(document: unknown): readonly Problem[] {
   );
 }
 
-/** Every place of a document that fits the pattern, and what stands there. */
+/** Every place of a document that fits the pattern and holds something. */
 export function placesOf(document: unknown, pattern: string): readonly Place[] {
-  let places: readonly Place[] = [{ path: '', value: document }];
-  for (const key of pattern.split('/')) {
-    places = places.flatMap((place) => {
-      const { path, value: parent } = place;
-      if (typeof parent !== 'object' || parent === null) return [];
-      const held = parent as Readonly<Record<string, unknown>>;
-      const keys = key === '*' ? Object.keys(held) : Object.hasOwn(held, key) ? [key] : [];
-      return keys
-        .map((one) => ({ path: pathTo(path, one), value: held[one] }))
-        .filter(({ value }) => value !== undefined);
-    });
-  }
+  const keys = pattern.split('/');
+  const places: Place[] = [];
+  const walk = (value: unknown, step: number, trail: readonly string[]): void => {
+    const key = keys[step];
+    if (value === undefined) return;
+    if (key === undefined) {
+      places.push({ path: trail.reduce<string>(pathTo, ''), value });
+    } else if (typeof value === 'object' && value !== null) {
+      const held = value as Readonly<Record<string, unknown>>;
+      const next = key === '*' ? Object.keys(held) : Object.hasOwn(held, key) ? [key] : [];
+      for (const one of next) walk(held[one], step + 1, [...trail, one]);
+    }
+  };
+  walk(document, 0, []);
   return places;
 }
 

@@ -122,9 +122,15 @@ function isMixable(line: Line, path: string, ledger: Ledger): boolean {
     return true;
   } catch (error) {
     if (!isModelRangeError(error)) throw error;
-    const field = error.parameter in line.line ? `${path}/${error.parameter}` : path;
-    const code = error.parameter === 'profile' ? 'shares-do-not-sum' : 'outside-range';
-    ledger.problems.push({ code, path: field, received: error.received, limits: error.limits });
+    const { parameter, received, limits } = error;
+    const ofProfile = parameter.endsWith('OfProfile');
+    const field = ofProfile ? 'profile' : parameter in line.line ? parameter : undefined;
+    ledger.problems.push({
+      code: parameter === 'sumOfProfile' ? 'shares-do-not-sum' : 'outside-range',
+      path: field === undefined ? path : `${path}/${field}`,
+      received,
+      limits,
+    });
     return false;
   }
 }

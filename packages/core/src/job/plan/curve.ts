@@ -5,7 +5,7 @@ import { boilingPoint } from '../../models/boiling/index.js';
 import { glassTransition } from '../../models/glass/index.js';
 import { withDrySolids } from './stop.js';
 
-/** Stops of the curve are this much wetter than the next, from 4 % water down to 0.05 %. */
+/** Stops of the curve are this much wetter than the next, from 4 % water down to 0.04 %. */
 const WETTEST = 0.04,
   DRIEST = 0.0004,
   STOPS = 11;

@@ -18,7 +18,7 @@ import type { PlannedKitchen } from './types.js';
 /**
  * How far a pressure may be off, nine times in ten. Common practice: two ordinary weather systems
  * lie 20 hPa either side of the standard day; a household barometer is good to 2 hPa; sea-level
- * pressure reduced by a weather service hides the real air temperature, about 1 hPa per 100 m.
+ * pressure reduced by a weather service hides the real air temperature, about 0.6 hPa per 100 m.
  */
 export const PRESSURE_BANDS = {
   weatherPa: { value: 2_000, source: 'common-practice', grade: 'practice' },

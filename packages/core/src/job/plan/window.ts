@@ -8,7 +8,7 @@ import { glassAt } from './curve.js';
 import { drySolidsFromDissolved, type Stop, withDrySolids } from './stop.js';
 import type { WindowEnd } from './types.js';
 
-/** How far the water of the finished sweet may stray and the sweet still be the one meant. */
+/** How far the water of the base, and so of the sweet, may stray and the sweet still be the one meant. */
 export const GOOD_WATER = { value: 0.004, source: 'common-practice', grade: 'practice' } as const;
 
 /** The stop must leave the glass point this much above the store, K. */

@@ -91,7 +91,7 @@ it(
     );
     expect(kinds.batch).toBeGreaterThan(numRuns / 20);
     expect(kinds.problems).toBeGreaterThan(numRuns / 20);
-    expect(slowestMs).toBeLessThan(1_000);
+    expect(slowestMs).toBeLessThan(5_000);
   },
   60_000 + 10 * numRuns,
 );

@@ -137,6 +137,7 @@ describe('a boiling mass', () => {
     const some = fc.double({ min: 0.3, max: 0.98, noNaN: true });
     fc.assert(
       fc.property(recipe, some, pressurePa, pressurePa, (parts, s, here, there) => {
+        fc.pre(Math.abs(here - there) > 1e-3);
         const mass = at(parts, s);
         const start = boilingPoint(mass, { pressurePa: here }).boilingPointC;
         const away = cookTarget(mass, {

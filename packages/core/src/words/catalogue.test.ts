@@ -108,7 +108,7 @@ describe('advice', () => {
     expect(
       remedyLabel({ code: 'more-moulds', changes: [{ path: '/mould/moulds', value: 4 }] }),
     ).toBe('Take 4 moulds');
-    expect(remedyLabel({ code: 'without-xylitol', changes: [] })).toBe('Make it without xylitol');
+    expect(remedyLabel({ code: 'weigh-it', changes: [] })).toBe('Weigh it');
     expect(remedyLabel({ code: 'not-yet-thought-of', changes: [] })).toBe('Not yet thought of');
   });
 

@@ -4,9 +4,8 @@
  * @module words
  */
 
-export type { ExplainedAdvice } from './advice/explain-advice.js';
+export type { ExplainedAdvice, RemedyLabel } from './advice/explain-advice.js';
 export { explainAdvice, remedyLabel, severityWord } from './advice/explain-advice.js';
-export type { RemedyCode } from './advice/remedy-codes.js';
 export type { Caution } from './cautions/caution.js';
 export { caution, momentWord } from './cautions/caution.js';
 export { gradeWord } from './names/grades.js';
@@ -14,6 +13,7 @@ export { ingredientName } from './names/ingredients.js';
 export { notTheSameAs } from './names/not-the-same.js';
 export type { ShopName } from './names/shop-names.js';
 export { shopName } from './names/shop-names.js';
+export type { TakenAs } from './names/shop-notes.js';
 export { speciesName } from './names/species.js';
 export { unitName } from './names/units.js';
 export { describePlan } from './plan/describe-plan.js';

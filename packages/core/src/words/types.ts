@@ -1,15 +1,14 @@
 import type { WarningCode } from '../foundation/results/types.js';
 import type { Grade } from '../foundation/validity/constants.js';
 import type { RangeErrorCode } from '../foundation/validity/model-range-error.js';
-import type { AdviceCode, Severity } from '../job/advice/types.js';
+import type { AdviceCode, RemedyCode, Severity } from '../job/advice/types.js';
 import type { ProblemCode } from '../job/batch/problems.js';
 import type { PlanModelId } from '../job/plan/models.js';
 import type { CautionId, Moment, PlannedKitchen, StepId, WindowEnd } from '../job/plan/types.js';
 import type { IngredientId } from '../matter/ingredients/types.js';
 import type { MeasureUnit } from '../matter/measures/types.js';
 import type { SpeciesId } from '../matter/species.js';
-import type { CAUTION_SOURCES } from '../sources/registry/cautions.js';
-import type { RemedyCode } from './advice/remedy-codes.js';
+import type { SourceId } from '../sources/ids.js';
 import type { StageOrGapId } from './stages/ids.js';
 
 /** How numbers and names are shown. */
@@ -37,7 +36,7 @@ export type CautionWords = {
   /** Who knows better. */
   readonly defer?: Sentence;
   readonly grade: Grade;
-  readonly source?: keyof typeof CAUTION_SOURCES;
+  readonly source?: SourceId;
 };
 
 /** What is said about one advice; a title of its own for a severity where the plain one is too much or too little. */

@@ -1,8 +1,8 @@
 import type { Problem } from '../../job/batch/problems.js';
+import { SHOP_NAMES, type ShopNames } from '../../job/batch/shop-names.js';
 import type { BatchDocument } from '../../job/batch/types.js';
 import { ingredientNameProblems } from '../names/ingredient-names.js';
 import { measureUnitProblems } from '../names/measure-units.js';
-import { SHOP_NAMES, type ShopNames } from '../names/shop-names.js';
 import { readDocument } from '../reading/read-document.js';
 import { batchShape } from '../shape/batch.js';
 

@@ -1,9 +1,9 @@
 import { placesOf, shortened } from '../../job/batch/limits.js';
 import type { Problem } from '../../job/batch/problems.js';
+import type { ShopNames } from '../../job/batch/shop-names.js';
 import { INGREDIENT_IDS } from '../../matter/ingredients/index.js';
 import { DOCUMENT_CAPS } from '../caps.js';
 import { nearest } from './nearest.js';
-import type { ShopNames } from './shop-names.js';
 
 /** The fields of a batch that name an ingredient. */
 const NAMING_FIELDS = [
@@ -21,7 +21,7 @@ export function ingredientNameProblems(batch: unknown, shopNames: ShopNames): re
   const guesses = names.slice(0, ids.length + DOCUMENT_CAPS.lines);
   const taken = own
     .filter(({ name }) => ids.includes(name))
-    .map(({ path, name }): Problem => ({ code: 'one-of', path, received: name, known: [name] }));
+    .map(({ path, name }): Problem => ({ code: 'name-taken', path, received: name }));
 
   const unknown = NAMING_FIELDS.flatMap((field) => placesOf(batch, field)).flatMap(
     ({ path, value }): readonly Problem[] => {

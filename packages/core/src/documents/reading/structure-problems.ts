@@ -60,8 +60,9 @@ function entryProblems(names: readonly string[], held: Shape, value: Held, path:
 
 function fieldProblems(all: readonly Fields[], value: Held, path: string): Problems {
   const { branches, by, undecided } = chooseBranch(all, value);
-  const [names, everywhere] = [fieldNames(branches), fieldNames(all)];
+  const names = fieldNames(branches);
   const strangers = Object.keys(value).filter((key) => !names.includes(key));
+  const everywhere = strangers.length === 0 ? names : fieldNames(all);
 
   const unknown = strangers
     .filter((key) => !everywhere.includes(key))

@@ -1,6 +1,7 @@
 import { speciesShare } from '../plan/cautions.js';
 import { scaleLine, tidy } from './amounts.js';
 import type { AdviceContext } from './context.js';
+import { remedy } from './remedy.js';
 import { ADVICE_THRESHOLDS } from './thresholds.js';
 import type { Advice, Change, Remedy } from './types.js';
 
@@ -32,9 +33,9 @@ export function noDoctor(context: AdviceContext): Advice | undefined {
     numbers: { doctorShare, wantedShare: SYRUP_INSTEAD },
     remedies: [
       ...syrupInstead(context),
-      {
-        code: 'add-cream-of-tartar',
-        changes: [
+      remedy(
+        'add-cream-of-tartar',
+        [
           {
             path: '/formula/-',
             value: {
@@ -44,8 +45,8 @@ export function noDoctor(context: AdviceContext): Advice | undefined {
             },
           },
         ],
-        numbers: { sharePerSucrose: TARTAR_PER_SUCROSE },
-      },
+        { sharePerSucrose: TARTAR_PER_SUCROSE },
+      ),
     ],
   };
 }
@@ -59,14 +60,14 @@ function syrupInstead({ lines }: AdviceContext): readonly Remedy[] {
       ? { shareOfDrySolids: sugar.line.shareOfDrySolids * SYRUP_INSTEAD }
       : { massG: tidy((sugar.massG * SYRUP_INSTEAD) / DRIED_SYRUP_SOLIDS) };
   return [
-    {
-      code: 'add-glucose-syrup',
-      changes: [
+    remedy(
+      'add-glucose-syrup',
+      [
         scaleLine(sugar.line, index, 1 - SYRUP_INSTEAD),
         { path: '/formula/-', value: { ingredient: 'dried-glucose-syrup', ...amount } },
       ],
-      numbers: { share: SYRUP_INSTEAD },
-    },
+      { share: SYRUP_INSTEAD },
+    ),
   ];
 }
 
@@ -92,6 +93,6 @@ export function dextroseNotSyrup({ lines, outcome }: AdviceContext): Advice | un
     severity: 'may-disappoint',
     path: dextrose[0]?.path,
     numbers: { dextroseShare },
-    remedies: [{ code: 'syrup-for-dextrose', changes }],
+    remedies: [remedy('syrup-for-dextrose', changes)],
   };
 }

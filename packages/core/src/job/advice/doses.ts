@@ -1,5 +1,6 @@
 import { lineIndex, scaleLine, tidy } from './amounts.js';
 import type { AdviceContext } from './context.js';
+import { remedy } from './remedy.js';
 import { ADVICE_THRESHOLDS } from './thresholds.js';
 import type { Advice } from './types.js';
 
@@ -18,11 +19,11 @@ export function muchAcid({ lines, outcome }: AdviceContext): Advice | undefined 
     path: acids[0]?.path,
     numbers: { acidShare, limitShare },
     remedies: [
-      {
-        code: 'less-acid',
-        numbers: { limitShare },
-        changes: acids.map(({ line, path }) => scaleLine(line, lineIndex(path), factor)),
-      },
+      remedy(
+        'less-acid',
+        acids.map(({ line, path }) => scaleLine(line, lineIndex(path), factor)),
+        { limitShare },
+      ),
     ],
   };
 }
@@ -44,14 +45,14 @@ export function weighThisOne({ lines }: AdviceContext): readonly Advice[] {
       numbers: { massG, lowG: massG * spread.low, highG: massG * spread.high },
       names: { ingredient: id },
       remedies: [
-        {
-          code: 'weigh-it',
-          numbers: { massG },
-          changes: [
+        remedy(
+          'weigh-it',
+          [
             { path: `${path}/measure`, value: null },
             { path: `${path}/massG`, value: tidy(massG) },
           ],
-        },
+          { massG },
+        ),
       ],
     }));
 }
@@ -78,12 +79,9 @@ export function heatSpoilsSweetener({ lines, stop, pour }: AdviceContext): reado
         numbers: { additionC, maxAdditionC: limit },
         names: { ingredient: id },
         remedies: [
-          {
-            code: 'acesulfame-instead',
-            changes: [{ path: `${path}/ingredient`, value: 'acesulfame-k' }],
-          },
+          remedy('acesulfame-instead', [{ path: `${path}/ingredient`, value: 'acesulfame-k' }]),
           ...(!late && pour.pourBetweenC[0] <= limit
-            ? [{ code: 'add-it-later', changes: [{ path: `${path}/when`, value: 'off-heat' }] }]
+            ? [remedy('add-it-later', [{ path: `${path}/when`, value: 'off-heat' }])]
             : []),
         ],
       },

@@ -2,6 +2,7 @@ import type { StageId } from '../../models/stages/types.js';
 import { speciesShare } from '../plan/cautions.js';
 import { glassAt } from '../plan/curve.js';
 import type { AdviceContext } from './context.js';
+import { remedy } from './remedy.js';
 import { type Swap, swapPolyol } from './swap-polyol.js';
 import { ADVICE_THRESHOLDS } from './thresholds.js';
 import type { Advice, Change, Remedy, Severity } from './types.js';
@@ -60,11 +61,9 @@ function hardenings(context: AdviceContext, severity: Severity): readonly Remedy
   const drier: readonly Remedy[] =
     wantedC > outcome.glassTransitionC && helps(wantedC)
       ? [
-          {
-            code: 'cook-drier',
-            changes: [cookTo({ toGlassTransitionC: wantedC }, context)],
-            numbers: { glassTransitionC: wantedC },
-          },
+          remedy('cook-drier', [cookTo({ toGlassTransitionC: wantedC }, context)], {
+            glassTransitionC: wantedC,
+          }),
         ]
       : [];
   const swaps = xylitolSwaps(context).filter(({ glassTransitionC }) => helps(glassTransitionC));
@@ -73,13 +72,7 @@ function hardenings(context: AdviceContext, severity: Severity): readonly Remedy
     ...drier,
     ...(swap === undefined
       ? []
-      : [
-          {
-            code: 'less-xylitol',
-            changes: swap.changes,
-            numbers: { glassTransitionC: swap.glassTransitionC },
-          },
-        ]),
+      : [remedy('less-xylitol', swap.changes, { glassTransitionC: swap.glassTransitionC })]),
     ...(batch.store?.temperatureC === undefined ? [] : coolerStore(context)),
   ];
 }
@@ -97,13 +90,7 @@ function coolerStore({ keeping }: AdviceContext): readonly Remedy[] {
   const storeC = Math.floor(keeping.glassTransitionC.value - ADVICE_THRESHOLDS.reserveNoteK.value);
   return storeC < 10
     ? []
-    : [
-        {
-          code: 'cooler-store',
-          changes: [{ path: '/store/temperatureC', value: storeC }],
-          numbers: { storeC },
-        },
-      ];
+    : [remedy('cooler-store', [{ path: '/store/temperatureC', value: storeC }], { storeC })];
 }
 
 /** Past the knee the heat buys less glass point than the model can tell. */
@@ -124,19 +111,18 @@ export function beyondTheKnee(context: AdviceContext): Advice | undefined {
       gainPer10K: (10 * gainK) / (stop.hereC - curve.knee.hereC),
     },
     remedies: [
-      {
-        code: 'stop-at-the-knee',
-        changes: [cookTo({ toGlassTransitionC: glassTransitionC }, context)],
-        numbers: { kneeReadingC: target.kneeReadingC, glassTransitionC },
-      },
+      remedy('stop-at-the-knee', [cookTo({ toGlassTransitionC: glassTransitionC }, context)], {
+        kneeReadingC: target.kneeReadingC,
+        glassTransitionC,
+      }),
       ...(swap === undefined
         ? []
         : [
-            {
-              code: 'less-xylitol',
-              changes: [...swap.changes, cookTo({ toGlassTransitionC: glassTransitionC }, context)],
-              numbers: { glassTransitionC: swap.glassTransitionC },
-            },
+            remedy(
+              'less-xylitol',
+              [...swap.changes, cookTo({ toGlassTransitionC: glassTransitionC }, context)],
+              { glassTransitionC: swap.glassTransitionC },
+            ),
           ]),
     ],
   };
@@ -155,11 +141,9 @@ export function sugarBurns(context: AdviceContext): Advice | undefined {
     path: '/cook',
     numbers: { readingC: target.readingC.value, limitC: sugarYellowsC.value },
     remedies: [
-      {
-        code: 'stop-lower',
-        changes: [cookTo({ toMoistureMassFraction: 0.02 }, context)],
-        numbers: { moistureMassFraction: 0.02 },
-      },
+      remedy('stop-lower', [cookTo({ toMoistureMassFraction: 0.02 }, context)], {
+        moistureMassFraction: 0.02,
+      }),
     ],
   };
 }
@@ -180,7 +164,7 @@ export function stickyRoom({ batch, keeping }: AdviceContext): Advice | undefine
     severity: relativeHumidity > dampRoomHumidity.value ? 'may-disappoint' : 'note',
     path: '/room/relativeHumidity',
     numbers: { relativeHumidity, limitRelativeHumidity: workRoomHumidity.value },
-    remedies: [{ code: 'drier-room', changes: drier, numbers: { relativeHumidity: 0.4 } }],
+    remedies: [remedy('drier-room', drier, { relativeHumidity: 0.4 })],
   };
 }
 

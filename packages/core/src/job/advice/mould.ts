@@ -1,5 +1,6 @@
 import { scaleBatch } from './amounts.js';
 import type { AdviceContext } from './context.js';
+import { remedy } from './remedy.js';
 import { ADVICE_THRESHOLDS } from './thresholds.js';
 import type { Advice } from './types.js';
 
@@ -19,11 +20,7 @@ export function mouldsShort({ batch, yield: { pieces } }: AdviceContext): Advice
       fills: Math.ceil(pieces.value / (cavities * moulds)),
     },
     remedies: [
-      {
-        code: 'more-moulds',
-        changes: [{ path: '/mould/moulds', value: needed }],
-        numbers: { moulds: needed },
-      },
+      remedy('more-moulds', [{ path: '/mould/moulds', value: needed }], { moulds: needed }),
     ],
   };
 }
@@ -43,20 +40,16 @@ export function piecesShort(context: AdviceContext): Advice | undefined {
       ...(pieces.value === 0
         ? []
         : [
-            {
-              code: 'bigger-batch',
-              changes: scaleBatch(context, (wishedPieces + 1) / pieces.value),
-              numbers: { times: wishedPieces / pieces.value },
-            },
+            remedy('bigger-batch', scaleBatch(context, (wishedPieces + 1) / pieces.value), {
+              times: wishedPieces / pieces.value,
+            }),
           ]),
       ...(pieces.value === 0
         ? []
         : [
-            {
-              code: 'fewer-pieces',
-              changes: [{ path: '/pieces/count', value: pieces.value }],
-              numbers: { pieces: pieces.value },
-            },
+            remedy('fewer-pieces', [{ path: '/pieces/count', value: pieces.value }], {
+              pieces: pieces.value,
+            }),
           ]),
     ],
   };
@@ -76,14 +69,14 @@ export function targetAboveMould({
     path: '/mould/maxC',
     numbers: { pourC, mouldMaxC },
     remedies: [
-      {
-        code: 'heat-proof-mould',
-        numbers: { mouldMaxC: HEAT_PROOF_C },
-        changes: [
+      remedy(
+        'heat-proof-mould',
+        [
           { path: '/mould/kind', value: 'silicone' },
           { path: '/mould/maxC', value: HEAT_PROOF_C },
         ],
-      },
+        { mouldMaxC: HEAT_PROOF_C },
+      ),
     ],
   };
 }

@@ -2,6 +2,7 @@ import { PAN_FILM_G_PER_L } from '../batch/pieces.js';
 import type { ThermometerKind } from '../batch/types.js';
 import { scaleBatch } from './amounts.js';
 import type { AdviceContext } from './context.js';
+import { remedy } from './remedy.js';
 import { ADVICE_THRESHOLDS } from './thresholds.js';
 import type { Advice } from './types.js';
 
@@ -20,15 +21,10 @@ export function panTooFull(context: AdviceContext): Advice | undefined {
     path: '/pan/capacityMl',
     numbers: { filledFraction: filled, chargeMl: pan.chargeMl.value, capacityMl, neededCapacityMl },
     remedies: [
-      {
-        code: 'bigger-pan',
-        changes: [{ path: '/pan/capacityMl', value: neededCapacityMl }],
-        numbers: { neededCapacityMl },
-      },
-      {
-        code: 'smaller-batch',
-        changes: scaleBatch(context, (0.98 * panFullFraction.value) / filled),
-      },
+      remedy('bigger-pan', [{ path: '/pan/capacityMl', value: neededCapacityMl }], {
+        neededCapacityMl,
+      }),
+      remedy('smaller-batch', scaleBatch(context, (0.98 * panFullFraction.value) / filled)),
     ],
   };
 }
@@ -67,16 +63,12 @@ export function probeNotCovered(context: AdviceContext): Advice | undefined {
     path: '/pan/diameterMm',
     numbers: { depthMm, neededMm, diameterMm, narrowerDiameterMm },
     remedies: [
-      {
-        code: 'narrower-pan',
-        changes: [{ path: '/pan/diameterMm', value: narrowerDiameterMm }],
-        numbers: { narrowerDiameterMm },
-      },
-      {
-        code: 'bigger-batch',
-        changes: scaleBatch(context, (1.02 * neededMm) / depthMm),
-        numbers: { times: neededMm / depthMm },
-      },
+      remedy('narrower-pan', [{ path: '/pan/diameterMm', value: narrowerDiameterMm }], {
+        narrowerDiameterMm,
+      }),
+      remedy('bigger-batch', scaleBatch(context, (1.02 * neededMm) / depthMm), {
+        times: neededMm / depthMm,
+      }),
     ],
   };
 }

@@ -2,6 +2,7 @@ import { stagesApply } from '../../models/stages/index.js';
 import { glassAt } from '../plan/curve.js';
 import type { AdviceContext } from './context.js';
 import { cookTo } from './hardness.js';
+import { remedy } from './remedy.js';
 import { ADVICE_THRESHOLDS } from './thresholds.js';
 import type { Advice } from './types.js';
 
@@ -26,11 +27,9 @@ export function stageNamesDoNotApply(context: AdviceContext): Advice | undefined
     },
     names: { stage: batch.cook.toStage },
     remedies: [
-      {
-        code: 'ask-for-a-glass-point',
-        changes: [cookTo({ toGlassTransitionC: glassTransitionC }, context)],
-        numbers: { glassTransitionC },
-      },
+      remedy('ask-for-a-glass-point', [cookTo({ toGlassTransitionC: glassTransitionC }, context)], {
+        glassTransitionC,
+      }),
     ],
   };
 }

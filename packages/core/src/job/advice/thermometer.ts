@@ -1,6 +1,7 @@
 import { findRoot } from '../../foundation/numeric/find-root.js';
 import { standardPressure } from '../../matter/air/index.js';
 import type { AdviceContext } from './context.js';
+import { remedy } from './remedy.js';
 import { ADVICE_THRESHOLDS } from './thresholds.js';
 import type { Advice } from './types.js';
 
@@ -17,11 +18,9 @@ export function targetAboveThermometer({ batch, target }: AdviceContext): Advice
     path: '/thermometer/maxC',
     numbers: { readingC, maxC, neededMaxC },
     remedies: [
-      {
-        code: 'longer-scale-thermometer',
-        changes: [{ path: '/thermometer/maxC', value: neededMaxC }],
-        numbers: { neededMaxC },
-      },
+      remedy('longer-scale-thermometer', [{ path: '/thermometer/maxC', value: neededMaxC }], {
+        neededMaxC,
+      }),
     ],
   };
 }
@@ -45,11 +44,8 @@ export function readingAndAltitudeDiffer({ batch, kitchen }: AdviceContext): Adv
     path: '/thermometer/boilingWaterReadingC',
     numbers: { differenceK, boilingWaterReadingC, waterBoilsAtC: kitchen.waterBoilsAtC },
     remedies: [
-      { code: 'trust-the-reading', changes: [{ path: '/kitchen', value: null }] },
-      {
-        code: 'trust-the-altitude',
-        changes: [{ path: '/thermometer/boilingWaterReadingC', value: null }],
-      },
+      remedy('trust-the-reading', [{ path: '/kitchen', value: null }]),
+      remedy('trust-the-altitude', [{ path: '/thermometer/boilingWaterReadingC', value: null }]),
     ],
   };
 }
@@ -73,11 +69,9 @@ export function altitudeWouldHelp({
       elevationM === undefined
         ? []
         : [
-            {
-              code: 'give-the-altitude',
-              changes: [{ path: '/kitchen', value: { elevationM } }],
-              numbers: { elevationM },
-            },
+            remedy('give-the-altitude', [{ path: '/kitchen', value: { elevationM } }], {
+              elevationM,
+            }),
           ],
   };
 }

@@ -31,10 +31,42 @@ export type Change = {
   readonly value: unknown;
 };
 
+/** The remedies the library offers. */
+export type RemedyCode =
+  | 'bigger-pan'
+  | 'smaller-batch'
+  | 'narrower-pan'
+  | 'bigger-batch'
+  | 'longer-scale-thermometer'
+  | 'trust-the-reading'
+  | 'trust-the-altitude'
+  | 'give-the-altitude'
+  | 'ask-for-a-glass-point'
+  | 'cook-drier'
+  | 'less-xylitol'
+  | 'add-glucose-syrup'
+  | 'add-cream-of-tartar'
+  | 'syrup-for-dextrose'
+  | 'stop-at-the-knee'
+  | 'powder-colour'
+  | 'oil-flavour'
+  | 'cook-the-base-drier'
+  | 'more-water'
+  | 'more-moulds'
+  | 'fewer-pieces'
+  | 'heat-proof-mould'
+  | 'drier-room'
+  | 'less-acid'
+  | 'weigh-it'
+  | 'acesulfame-instead'
+  | 'add-it-later'
+  | 'stop-lower'
+  | 'cooler-store';
+
 /** A way out, as a change of the batch document. */
 export type Remedy = {
   /** Stable code; the label of its button stands in `vitrose/words`. */
-  readonly code: string;
+  readonly code: RemedyCode;
   readonly changes: readonly Change[];
   /** Numbers its sentence needs, each under a unit-named key. */
   readonly numbers?: Readonly<Record<string, number>> | undefined;

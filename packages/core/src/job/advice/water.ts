@@ -2,6 +2,7 @@ import { sucroseDissolvedAt } from '../plan/dissolving.js';
 import { tidy } from './amounts.js';
 import type { AdviceContext } from './context.js';
 import { cookTo } from './hardness.js';
+import { remedy } from './remedy.js';
 import { ADVICE_THRESHOLDS } from './thresholds.js';
 import type { Advice, Change, Remedy } from './types.js';
 
@@ -37,7 +38,7 @@ export function lateWater(context: AdviceContext): Advice | undefined {
         });
       return 'measure' in line.line
         ? []
-        : [{ code: to === 'colour-powder' ? 'powder-colour' : 'oil-flavour', changes }];
+        : [remedy(to === 'colour-powder' ? 'powder-colour' : 'oil-flavour', changes)];
     });
   return {
     code: 'late-water',
@@ -48,11 +49,9 @@ export function lateWater(context: AdviceContext): Advice | undefined {
       ...(drier >= outcome.moisture
         ? []
         : [
-            {
-              code: 'cook-the-base-drier',
-              changes: [cookTo({ toMoistureMassFraction: drier }, context)],
-              numbers: { moistureMassFraction: drier },
-            },
+            remedy('cook-the-base-drier', [cookTo({ toMoistureMassFraction: drier }, context)], {
+              moistureMassFraction: drier,
+            }),
           ]),
       ...swaps,
     ],
@@ -93,10 +92,9 @@ export function tooLittleWaterToDissolve({
       ...(dissolvedAtC === undefined ? {} : { dissolvedAtC }),
     },
     remedies: [
-      {
-        code: 'more-water',
-        numbers: { neededWaterG },
-        changes: [
+      remedy(
+        'more-water',
+        [
           line !== undefined && 'massG' in line
             ? {
                 path: `/formula/${index}/massG`,
@@ -107,7 +105,8 @@ export function tooLittleWaterToDissolve({
                 value: { ingredient: 'water', massG: Math.ceil(missingG * 10) / 10 },
               },
         ],
-      },
+        { neededWaterG },
+      ),
     ],
   };
 }

@@ -137,7 +137,7 @@ function problemWith(field: LimitedField, path: string, value: unknown): readonl
     const isCounted = (WHOLE_NUMBER_FIELDS as readonly string[]).includes(field);
     if (!isCounted || Number.isInteger(value)) return [];
     const numbers = { wholeBelow: Math.floor(value), wholeAbove: Math.ceil(value) };
-    return [{ code: 'outside-range', ...found, numbers }];
+    return [{ code: 'not-whole', ...found, numbers }];
   }
   const asFraction = value / 100;
   if (high <= 1 && value >= 1 && isPossible(asFraction)) {

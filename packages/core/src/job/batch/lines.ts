@@ -42,7 +42,10 @@ function recordOf(
   path: string,
   ledger: Ledger,
 ): Ingredient | undefined {
-  const own = batch.ingredients?.[line.ingredient];
+  const { ingredients = {} } = batch;
+  const own = Object.hasOwn(ingredients, line.ingredient)
+    ? ingredients[line.ingredient]
+    : undefined;
   if (own !== undefined) return ownIngredient(line.ingredient, own, ledger);
   if (isKnown(line.ingredient)) return ingredient(line.ingredient);
   ledger.problems.push({

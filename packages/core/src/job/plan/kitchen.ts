@@ -9,6 +9,7 @@ import {
 } from '../../matter/air/index.js';
 import { waterBoilingPoint, waterVapourPressure } from '../../matter/water/index.js';
 import { THERMOMETER_SCALE_DOMAIN_K } from '../../models/thermometer/index.js';
+import { remedy } from '../advice/remedy.js';
 import { BATCH_LIMITS } from '../batch/limits.js';
 import type { BatchDocument } from '../batch/types.js';
 import { type Ledger, take, warn } from '../ledger.js';
@@ -191,11 +192,9 @@ function refuseImpossibleAir(pressurePa: number, reading: number, ledger: Ledger
       highC: waterBoilingPoint(high).boilingPointC,
     },
     remedies: [
-      {
-        code: 'give-the-altitude',
-        changes: [{ path: '/kitchen', value: { elevationM: 0 } }],
-        numbers: { elevationM: 0 },
-      },
+      remedy('give-the-altitude', [{ path: '/kitchen', value: { elevationM: 0 } }], {
+        elevationM: 0,
+      }),
     ],
   });
 }

@@ -1,5 +1,6 @@
 import { glassTransition } from '../../models/glass/index.js';
 import { stagesApply } from '../../models/stages/index.js';
+import { remedy } from '../advice/remedy.js';
 import { swapPolyol } from '../advice/swap-polyol.js';
 import type { Remedy } from '../advice/types.js';
 import type { Problem } from '../batch/problems.js';
@@ -68,20 +69,12 @@ function beyondTheKnee({ batch, curve, lines, pots }: RefusalQuestion): Problem 
     received: wantedC,
     numbers: { wantedC, kneeC: knee.hereC, kneeGlassTransitionC: knee.glassTransitionC },
     remedies: [
-      {
-        code: 'stop-at-the-knee',
-        changes: [{ path: '/cook/toGlassTransitionC', value: atKneeC }],
-        numbers: { glassTransitionC: atKneeC },
-      },
+      remedy('stop-at-the-knee', [{ path: '/cook/toGlassTransitionC', value: atKneeC }], {
+        glassTransitionC: atKneeC,
+      }),
       ...(swap === undefined
         ? []
-        : [
-            {
-              code: 'less-xylitol',
-              changes: swap.changes,
-              numbers: { glassTransitionC: swap.glassTransitionC },
-            },
-          ]),
+        : [remedy('less-xylitol', swap.changes, { glassTransitionC: swap.glassTransitionC })]),
     ],
   };
 }
@@ -93,11 +86,9 @@ function stageLeavesItSoft({ batch, pots, stop, store }: RefusalQuestion): Probl
   if (driest.glassTransitionC >= store.storeC) return undefined;
   const wantedC = Math.round(store.storeC + 15);
   const remedies: readonly Remedy[] = [
-    {
-      code: 'ask-for-a-glass-point',
-      changes: [{ path: '/cook', value: { toGlassTransitionC: wantedC } }],
-      numbers: { glassTransitionC: wantedC },
-    },
+    remedy('ask-for-a-glass-point', [{ path: '/cook', value: { toGlassTransitionC: wantedC } }], {
+      glassTransitionC: wantedC,
+    }),
   ];
   return {
     code: 'stage-leaves-it-soft',

@@ -55,7 +55,6 @@ export function planSteps(question: StepsQuestion): readonly PlannedStep[] {
       'strong-oils',
       'honey-under-one',
       'allergens',
-      'fructose-intolerance',
     ]),
     ...(question.grossAtStopG === undefined
       ? []
@@ -71,7 +70,7 @@ export function planSteps(question: StepsQuestion): readonly PlannedStep[] {
       'dissolve',
       early.filter(({ when }) => when === 'start'),
       {},
-      ['hot-sugar', 'pan-a-third-full', 'no-glass-thermometer'],
+      ['hot-sugar', 'sweetener-heat', 'pan-a-third-full', 'no-glass-thermometer'],
     ),
     step('wash-walls', [], {}, []),
     step('boil', [], { firstBoilC }, ['unattended', 'vacuum-vessels']),
@@ -96,7 +95,7 @@ export function planSteps(question: StepsQuestion): readonly PlannedStep[] {
       'glycol-flavour-vapour',
       'strong-oils',
     ]),
-    ...some('other-late', rest, { belowC: pour.flavourBelowC }, [
+    ...some('other-late', rest, { belowC: coolEnough(rest, pour.flavourBelowC) }, [
       'late-liquids',
       'bicarbonate-foams',
       'sweetener-heat',
@@ -120,6 +119,7 @@ export function planSteps(question: StepsQuestion): readonly PlannedStep[] {
     step('store', [], { storeC: question.storeC, hardUpToC: glassTransitionC }, []),
     step('give', [], {}, [
       'choking',
+      'fructose-intolerance',
       'laxative',
       'polyol-child',
       'dogs-xylitol',
@@ -152,6 +152,10 @@ export function planSteps(question: StepsQuestion): readonly PlannedStep[] {
     wanted: readonly CautionId[],
   ): readonly PlannedStep[] {
     return handled.length === 0 ? [] : [step(id, handled, numbers, wanted)];
+  }
+
+  function coolEnough(handled: readonly WeighedLine[], usualC: number): number {
+    return Math.min(usualC, ...handled.map(({ record }) => record.maxAdditionC?.value ?? usualC));
   }
 
   function heatOf({ when }: WeighedLine): number {

@@ -1,3 +1,5 @@
+import type { Mixture } from '../../matter/mixture/types.js';
+import { DRY_GLASS } from '../../models/glass/index.js';
 import { openAmounts } from '../batch/amounts.js';
 import { readLines } from '../batch/lines.js';
 import { finishedMassWanted, type Wanted } from '../batch/pieces.js';
@@ -14,7 +16,7 @@ const FIRST_MOISTURE = 0.03;
 /** Sizing and stopping settle in two or three rounds; more would mean they never do. */
 const ROUNDS = 8;
 const SETTLED = 1e-9;
-/** Water with less in it than this is water: there is no sweet to plan. */
+/** Less than this of what makes a sweet is no sweet. */
 const LEAST_SOLIDS = 1e-6;
 
 /** The formula in grams, the pots it fills, and where they stop. */
@@ -47,7 +49,7 @@ export function weighBatch(
     const grams = weighLines(open, sizes);
     const lines = open.map((line, index) => ({ ...line, massG: grams[index] ?? 0 }));
     const pots = fillPots(lines);
-    if (pots === undefined || sumG(pots.base.solids) < LEAST_SOLIDS * pots.base.massG) {
+    if (pots === undefined || isNoSweet(pots.base)) {
       ledger.problems.push({ code: 'nothing-to-cook', path: '/formula' });
       return undefined;
     }
@@ -69,6 +71,14 @@ export function weighBatch(
     moisture = 1 - stop.baseDrySolids;
   }
   return weighed;
+}
+
+/** Water with next to nothing in it, or with nothing in it that makes a glass: salt, protein, a sweetener alone. */
+function isNoSweet({ solids, massG }: Mixture): boolean {
+  const glassy = solids.filter(
+    (solid) => solid.kind === 'saccharides' || solid.species in DRY_GLASS,
+  );
+  return sumG(glassy) < LEAST_SOLIDS * massG;
 }
 
 /** Nothing depends on the size: one round is enough. */

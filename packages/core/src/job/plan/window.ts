@@ -18,7 +18,7 @@ export const GLASS_RESERVE = { value: 5, source: 'assumption', grade: 'assumed' 
 export const SUGAR_LIMIT = { value: 165, source: 'common-practice', grade: 'practice' } as const;
 
 /** Driest end of a window, as a share of the target's own water: below half a per cent the ±0.4 points reach past nothing. */
-const DRIEST_SHARE = 1 / 3;
+const DRIEST_SHARE = 0.3333;
 
 /** What the window of good stops is asked with. */
 export type WindowQuestion = {

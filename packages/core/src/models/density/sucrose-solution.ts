@@ -35,7 +35,7 @@ export const DENSITY_TESTED_C: Span = [0, 100];
  * @returns `densityKgPerM3`, kg/m³, with a warning over 85 °Bx or 100 °C.
  * @throws {@link ModelRangeError} outside the domains.
  * @example
- * densityFromBrix({ brix: 65, temperatureC: 20 }).densityKgPerM3 // 1316.5 kg/m³
+ * densityFromBrix({ brix: 65, temperatureC: 20 }).densityKgPerM3 // 1316.56 kg/m³
  * @source icumsa-1994, kell-1975
  */
 export function densityFromBrix({

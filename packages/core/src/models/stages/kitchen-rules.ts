@@ -46,7 +46,7 @@ export type AltitudeRules = {
  *   the rule stops too hot.
  * @throws {@link ModelRangeError} outside the domains.
  * @example
- * altitudeRules({ temperatureC: 149, elevationM: 1_524 }).boilingWater.errorK // 1.0 K
+ * altitudeRules({ temperatureC: 149, elevationM: 1_524 }).boilingWater.errorK // 0.99 K
  * @source csu-candy-altitude, usu-candy-altitude-2006, mcgee-2004
  */
 export function altitudeRules({

@@ -22,7 +22,7 @@ type End = { readonly seaLevelC: number; readonly hereC: number; readonly solids
  *   of a sucrose syrup at the ends, 0 to 1, `null` in dry sugar.
  * @throws {@link ModelRangeError} if both are given, or outside the domains.
  * @example
- * stageLadder({ elevationM: 1_609 }).find((rung) => rung.id === 'hard-crack')?.lowC // 142.54 °C
+ * stageLadder({ elevationM: 1_609 }).find((rung) => rung.id === 'hard-crack')?.lowC // 142.49 °C
  * @source stage-chart-medians, mcgee-2004
  */
 export function stageLadder(air: KitchenAir = {}): readonly StageRange[] {

@@ -26,7 +26,7 @@ export type StageTarget = {
  * @returns `seaLevelSucroseC`, °C, `drySolidsMassFraction`, 0 to 1, and `rangeC`, °C.
  * @throws {@link ModelRangeError} for a stage or an aim there is none of.
  * @example
- * stageTarget({ stage: 'hard-crack' }).drySolidsMassFraction // 0.9763
+ * stageTarget({ stage: 'hard-crack' }).drySolidsMassFraction // 0.9761
  * @source stage-chart-medians
  */
 export function stageTarget({

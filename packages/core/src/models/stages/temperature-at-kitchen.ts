@@ -36,7 +36,7 @@ export type KitchenTemperature = {
  *   temperature is `below-the-boil`, `off-scale-dry`, or there is `nothing-dissolved`.
  * @throws {@link ModelRangeError} if height and pressure are both given, or outside the domains.
  * @example
- * temperatureAtKitchen({ temperatureC: 148, elevationM: 1_500 }) // { temperatureC: 142.04, shiftK: -5.96, … }
+ * temperatureAtKitchen({ temperatureC: 148, elevationM: 1_500 }) // { temperatureC: 142.03…, shiftK: -5.96… }
  * @source stage-chart-medians
  */
 export function temperatureAtKitchen({

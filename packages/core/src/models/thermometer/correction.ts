@@ -48,10 +48,10 @@ export function thermometerReading(
   const { trueC } = input;
   requireWithin('trueC', trueC, THERMOMETER_DOMAIN_C);
   const { line, correction, open } = scaleOf(input);
-  const readingC = line.atZeroC + line.perK * trueC;
+  const readingC = line[0] + line[1] * trueC;
   if (open === undefined) return { readingC, correction, band: exactly(readingC) };
   const { checkedAtC, otherwise } = open;
-  const otherC = otherwise.atZeroC + otherwise.perK * trueC;
+  const otherC = otherwise[0] + otherwise[1] * trueC;
   return {
     readingC,
     correction,
@@ -84,10 +84,10 @@ export function trueFromReading(
   const { readingC } = input;
   requireWithin('readingC', readingC, THERMOMETER_DOMAIN_C);
   const { line, correction, open } = scaleOf(input);
-  const trueC = (readingC - line.atZeroC) / line.perK;
+  const trueC = (readingC - line[0]) / line[1];
   if (open === undefined) return { trueC, correction, band: exactly(trueC) };
   const { checkedAtC, otherwise } = open;
-  const otherC = (readingC - otherwise.atZeroC) / otherwise.perK;
+  const otherC = (readingC - otherwise[0]) / otherwise[1];
   return {
     trueC,
     correction,

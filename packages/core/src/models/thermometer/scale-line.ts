@@ -17,7 +17,7 @@ export type ThermometerChecks = {
 export type Correction = 'none' | 'shift' | 'scale';
 
 /** A thermometer: what it shows at 0 °C, and for each true degree more. */
-export type Line = { readonly atZeroC: number; readonly perK: number };
+export type Line = readonly [atZeroC: number, perK: number];
 
 /** The thermometer as one or two checks show it. */
 export type Scale = {
@@ -34,45 +34,41 @@ export const THERMOMETER_CONSTANTS = {
 
 /** Of anything a kitchen thermometer is put into. */
 export const THERMOMETER_DOMAIN_C: Span = [-50, 400];
-/** Ice to boil on the scale; outside this the thermometer is broken or two readings are swapped. */
+/** From ice to boil; outside this a thermometer is broken or two readings are swapped. */
 export const THERMOMETER_SCALE_DOMAIN_K: Span = [50, 150];
 
 /** @throws ModelRangeError if the checks cannot be meant, or cannot be used. */
-export function scaleOf(checks: ThermometerChecks): Scale {
-  const { boilingWaterReadingC: boil, waterBoilsAtC: trueBoil, iceWaterReadingC: ice } = checks;
-  if (boil !== undefined) requireWithin('boilingWaterReadingC', boil, THERMOMETER_DOMAIN_C);
-  if (ice !== undefined) requireWithin('iceWaterReadingC', ice, THERMOMETER_DOMAIN_C);
-  if (trueBoil !== undefined) requireWithin('waterBoilsAtC', trueBoil, [50, 150]);
-  if (boil !== undefined && trueBoil === undefined) {
-    throw new ModelRangeError('A reading in boiling water needs what that water boils at.', {
+export function scaleOf({
+  boilingWaterReadingC: boil,
+  waterBoilsAtC: trueBoil,
+  iceWaterReadingC: ice,
+}: ThermometerChecks): Scale {
+  requireWithin('iceWaterReadingC', ice ?? 0, THERMOMETER_DOMAIN_C);
+  requireWithin('waterBoilsAtC', trueBoil ?? 100, THERMOMETER_SCALE_DOMAIN_K);
+  if (boil === undefined) {
+    return ice === undefined
+      ? { correction: 'none', line: [0, 1] }
+      : // It may be wrong in ice and right in boiling water.
+        shifted(0, ice, [ice, (100 - ice) / 100]);
+  }
+  if (trueBoil === undefined) {
+    throw new ModelRangeError('Say also what the water boils at.', {
       code: 'not-allowed-together',
       parameter: 'waterBoilsAtC',
-      received: undefined,
+      received: trueBoil,
     });
   }
-  if (boil !== undefined && trueBoil !== undefined) {
-    return ice === undefined ? checkedInSteam(boil, trueBoil) : checkedTwice(ice, boil, trueBoil);
-  }
-  if (ice === undefined) return { correction: 'none', line: { atZeroC: 0, perK: 1 } };
-  return {
-    correction: 'shift',
-    line: { atZeroC: ice, perK: 1 },
-    // It may be right in boiling water and wrong in ice.
-    open: { checkedAtC: 0, otherwise: { atZeroC: ice, perK: (100 - ice) / 100 } },
-  };
+  requireWithin('boilingLessIceReadingK', boil - (ice ?? 0), THERMOMETER_SCALE_DOMAIN_K);
+  return ice === undefined
+    ? // It may be right in ice and stretched.
+      shifted(trueBoil, boil - trueBoil, [0, boil / trueBoil])
+    : { correction: 'scale', line: [ice, (boil - ice) / trueBoil] };
 }
 
-function checkedInSteam(boil: number, trueBoil: number): Scale {
-  requireWithin('boilingWaterReadingC', boil, THERMOMETER_SCALE_DOMAIN_K);
+function shifted(checkedAtC: number, offsetK: number, otherwise: Line): Scale {
   return {
     correction: 'shift',
-    line: { atZeroC: boil - trueBoil, perK: 1 },
-    // It may be right in ice and stretched.
-    open: { checkedAtC: trueBoil, otherwise: { atZeroC: 0, perK: boil / trueBoil } },
+    line: [offsetK, 1],
+    open: { checkedAtC, otherwise },
   };
-}
-
-function checkedTwice(ice: number, boil: number, trueBoil: number): Scale {
-  requireWithin('boilingLessIceReadingK', boil - ice, THERMOMETER_SCALE_DOMAIN_K);
-  return { correction: 'scale', line: { atZeroC: ice, perK: (boil - ice) / trueBoil } };
 }

@@ -55,7 +55,7 @@ describe('thermometerReading', () => {
 
   it('refuses a check it cannot use and a number that cannot be meant', () => {
     expect(() => thermometerReading({ trueC: 150, boilingWaterReadingC: 98 })).toThrow(
-      /what that water boils at/,
+      /what the water boils at/,
     );
     for (const wrong of [
       { trueC: Number.NaN },

@@ -4,19 +4,28 @@ import { stageName } from '../stages/stage-name.js';
 import { capitalised, type Facts, fill, fillAll } from '../text/fill.js';
 import type { AdviceWords, DisplayOptions } from '../types.js';
 import { ADVICE_WORDS, SEVERITY_WORDS } from './advice-words.js';
-import type { RemedyCode } from './remedy-codes.js';
 import { REMEDY_WORDS } from './remedy-words.js';
+
+/** A remedy by its button. */
+export type RemedyLabel = {
+  /** Stable code of the remedy. */
+  readonly code: string;
+  /** What the button says. */
+  readonly label: string;
+};
 
 /** One advice, ready to read. */
 export type ExplainedAdvice = {
+  /** Stable code. */
   readonly code: AdviceCode;
   /** How bad it is, in a few words. */
   readonly severity: string;
   /** Stands alone, without a full stop. */
   readonly title: string;
+  /** The numbers behind it, in sentences; empty where none were given. */
   readonly text: string;
   /** The label of each remedy's button, in the order of the plan. */
-  readonly remedies: readonly { readonly code: string; readonly label: string }[];
+  readonly remedies: readonly RemedyLabel[];
 };
 
 /**
@@ -56,9 +65,7 @@ export function explainAdvice(advice: Advice, options: DisplayOptions = {}): Exp
  * remedyLabel({ code: 'more-moulds', changes: [{ path: '/mould/moulds', value: 4 }] }) // 'Take 4 moulds'
  */
 export function remedyLabel(remedy: Remedy, options: DisplayOptions = {}): string {
-  const sentence = Object.hasOwn(REMEDY_WORDS, remedy.code)
-    ? REMEDY_WORDS[remedy.code as RemedyCode]
-    : '';
+  const sentence = Object.hasOwn(REMEDY_WORDS, remedy.code) ? REMEDY_WORDS[remedy.code] : '';
   const numbers = { ...numbersOfOnlyChange(remedy), ...remedy.numbers };
   // The codes were chosen to be readable: what a code says stands where its number is not known.
   return fill(sentence, { numbers }, options) || capitalised(remedy.code.replaceAll('-', ' '));

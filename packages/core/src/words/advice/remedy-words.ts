@@ -29,7 +29,6 @@ export const REMEDY_WORDS = {
   'weigh-it': 'Weigh {massG}',
   'acesulfame-instead': 'Take acesulfame-K instead',
   'add-it-later': 'Add it off the heat',
-  'without-xylitol': 'Make it without xylitol',
   'stop-lower': 'Stop lower, at {moistureMassFraction} water',
   'cooler-store': 'Keep it at {storeC}',
 } as const satisfies Catalogue['remedies'];

@@ -1,23 +1,26 @@
 import type { Grade } from '../../foundation/validity/constants.js';
 import type { CautionId, Moment } from '../../job/plan/types.js';
-import type { CAUTION_SOURCES } from '../../sources/registry/cautions.js';
+import type { SourceId } from '../../sources/ids.js';
 import { fill, fillAll } from '../text/fill.js';
 import type { Catalogue, CautionWords, DisplayOptions } from '../types.js';
 import { CAUTION_WORDS } from './caution-words.js';
 
 /** One caution, ready to read. */
 export type Caution = {
+  /** The id it was asked for by. */
   readonly id: CautionId;
   /** The whole of it in one line. */
   readonly title: string;
+  /** What can happen and what to do, in sentences. */
   readonly text: string;
   /** When the hand is there. */
   readonly moments: readonly Moment[];
   /** Who knows better: local law, a vet, a poison line, a physician. */
   readonly defer?: string | undefined;
+  /** How well it is known. */
   readonly grade: Grade;
   /** Key of the bibliography, where one source stands behind it. */
-  readonly source?: keyof typeof CAUTION_SOURCES | undefined;
+  readonly source?: SourceId | undefined;
 };
 
 /**

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { SHOP_NAMES } from '../../documents/names/shop-names.js';
+import { SHOP_NAMES } from '../../job/batch/shop-names.js';
 import { INGREDIENT_NAMES, ingredientName } from './ingredients.js';
 import { notTheSameAs } from './not-the-same.js';
 import { shopName } from './shop-names.js';

@@ -1,6 +1,6 @@
-import { SHOP_NAMES } from '../../documents/names/shop-names.js';
+import { SHOP_NAMES } from '../../job/batch/shop-names.js';
 import type { IngredientId } from '../../matter/ingredients/types.js';
-import { SHOP_NOTES, type ShopNote } from './shop-notes.js';
+import { SHOP_NOTES, type TakenAs } from './shop-notes.js';
 
 /** What a name on a packet or in a recipe can mean. */
 export type ShopName = {
@@ -9,7 +9,7 @@ export type ShopName = {
   /** The one question that decides; absent where there is nothing to decide. */
   readonly question?: string | undefined;
   /** What is taken when nobody answers. */
-  readonly taken?: ShopNote['taken'] | undefined;
+  readonly taken?: TakenAs | undefined;
   /** What a reader would otherwise trip over. */
   readonly note?: string | undefined;
 };

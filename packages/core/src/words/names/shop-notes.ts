@@ -1,5 +1,15 @@
 import type { IngredientId } from '../../matter/ingredients/types.js';
 
+/** What a shop name is taken to be when nobody answers. */
+export type TakenAs = {
+  /** The id to write into a batch. */
+  readonly ingredient: IngredientId;
+  /** 0–100, where the label says nothing. */
+  readonly dextroseEquivalent?: number;
+  /** 0–1 as sold, where the label says nothing. */
+  readonly drySolidsMassFraction?: number;
+};
+
 /** What is asked or said about a shop name. */
 export type ShopNote = {
   /** In lower case, with hyphens, without apostrophes. */
@@ -7,11 +17,7 @@ export type ShopNote = {
   /** Left out where the list of names a document reader knows says it. */
   readonly candidates?: readonly IngredientId[];
   readonly question?: string;
-  readonly taken?: {
-    readonly ingredient: IngredientId;
-    readonly dextroseEquivalent?: number;
-    readonly drySolidsMassFraction?: number;
-  };
+  readonly taken?: TakenAs;
   readonly note?: string;
 };
 

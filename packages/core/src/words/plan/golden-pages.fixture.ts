@@ -18,9 +18,9 @@ Before anything is hot
     none under 5. Sit while eating. Balls are the worst shape. Follow the
     advice for children where you live.
   Never pour water on hot sugar. Not even to save a batch: a teaspoon makes
-    about 8 litres of steam, 1.7 a gram, and throws the sugar out. Let it set
-    or cool below 100 °C (212 °F), break it, and put the pieces into hot
-    water.
+    about 8 litres of steam, 1.7 for each gram, and throws the sugar out. Let
+    it set or cool below 100 °C (212 °F), break it, and put the pieces into
+    hot water.
 
 What to change
   May disappoint: The probe is not covered. The mass stands 13 mm deep at the
@@ -128,6 +128,10 @@ Taken for granted
   Line 2 of the formula, the dry solids: 96 %, from 95 % to 98 % (common
     practice).
   The store, the keeping time: 180 days (common practice).
+  The pieces, the loss: the film on the pan, 25 to 40 g for each litre it
+    holds (common practice).
+  Not given, so nothing is made of it: the mould, the number of moulds; the
+    hob.
 
 How we know
   Weighing up what goes in and out: what goes in = what comes out. An
@@ -222,7 +226,10 @@ Steps
       ! Do not breathe the vapour of strong kitchen flavours. Most sold by the
         dram are in propylene glycol, whose vapour can catch from about 101 °C
         (214 °F). Flame out, mass at 125 °C (257 °F) or below, face back.
-   5. Tell whoever eats them what is in them.
+   5. Let it set in the room, never in the fridge: damp makes it sticky. Turn
+      out at 21 °C (70 °F) or below. Your room, at 24 °C (75 °F), is warmer
+      than that.
+   6. Tell whoever eats them what is in them.
       ! Xylitol (birch sugar) can kill a dog.
       ! A child has enough much sooner. The guide goes by body weight: a child
         of 20 kg is there at a third of what a grown-up of 60 kg bears. One

@@ -72,11 +72,12 @@ export function compositionLines(plan: PlanDocument, options: DisplayOptions): r
 export function yieldLines(plan: PlanDocument, options: DisplayOptions): readonly string[] {
   const { finishedG, leftBehindG, breakFraction, piecesG, pieces } = plan.yield;
   const mass = (value: number) => formatMass(value, options);
+  const grams = (value: number) => formatMass(value, { ...options, units: 'metric' });
   const count = (value: number) => formatNumber(Math.floor(value), 0, options);
   const sweetness = plan.taste.relativeSweetness;
   const times = (value: number) => formatNumber(value, 2, options);
   return [
-    `${mass(finishedG.value)} finished mass, of which ${mass(leftBehindG.value)} stays on pan and tools${trustIn(plan, leftBehindG, mass)}.`,
+    `${mass(finishedG.value)} finished mass, of which ${mass(leftBehindG.value)} stays on pan and tools${trustIn(plan, leftBehindG, grams)}.`,
     ...(breakFraction > 0
       ? [`${formatFraction(breakFraction, options)} is allowed for breakage.`]
       : []),

@@ -203,6 +203,15 @@ export const LEMON_DROPS: PlanDocument = {
       grade: 'practice',
     },
     { path: '/store/forDays', value: 180, grade: 'practice' },
+    {
+      path: '/pieces/lossFraction',
+      value: 'film-of-the-pan',
+      low: 25,
+      high: 40,
+      grade: 'practice',
+    },
+    { path: '/mould/moulds', value: 'unknown', grade: 'assumed' },
+    { path: '/hob', value: 'unknown', grade: 'assumed' },
   ],
   models: {
     given: { equation: 'as written', sources: [], grade: 'derived' },
@@ -339,6 +348,7 @@ export const ISOMALT_DROPS: PlanDocument = {
       numbers: { belowC: 125 },
       cautions: ['glycol-flavour-vapour'],
     },
+    { id: 'set', lines: [], numbers: { demouldBelowC: 21.4, roomC: 24 }, cautions: [] },
     { id: 'give', lines: [], numbers: {}, cautions: ['dogs-xylitol', 'polyol-child'] },
   ],
   cautions: [
@@ -366,6 +376,13 @@ export const ISOMALT_DROPS: PlanDocument = {
     {
       code: 'species-not-modelled',
       parameter: 'species',
+      value: 0.0023,
+      limits: [0, 0],
+      subject: 'propylene-glycol',
+    },
+    {
+      code: 'species-not-modelled',
+      parameter: 'glassTransition',
       value: 0.0023,
       limits: [0, 0],
       subject: 'propylene-glycol',

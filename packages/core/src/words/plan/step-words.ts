@@ -35,9 +35,11 @@ export const STEP_WORDS = {
   set: [
     'Let it set in the room, never in the fridge: damp makes it sticky.',
     'Turn out at {demouldBelowC} or below.',
+    'Your room, at {warmRoomC}, is warmer than that.',
   ],
   wrap: [
     'Wrap within {withinMin} of turning out, at {wrapBelowC} or below. | Wrap within half an hour of turning out.',
+    'Your room, at {warmRoomC}, is warmer than that.',
   ],
   store: ['Keep them closed and dry, at about {storeC}.'],
   give: ['Tell whoever eats them what is in them.'],

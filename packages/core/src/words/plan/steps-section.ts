@@ -55,7 +55,13 @@ function stepText(plan: PlanDocument, step: PlannedStep, options: DisplayOptions
     names.late = listed(late.map(({ ingredient }) => ingredientName(ingredient, options)));
   }
   if (stageNamesApply && isStage(stageAtStop.id)) names.coldWater = coldWaterDrop(stageAtStop.id);
-  return fillAll(STEP_WORDS[step.id], { numbers: step.numbers, names }, options);
+  const { demouldBelowC, wrapBelowC, roomC } = step.numbers;
+  const limitC = demouldBelowC ?? wrapBelowC;
+  const numbers =
+    limitC !== undefined && roomC !== undefined && roomC > limitC
+      ? { ...step.numbers, warmRoomC: roomC }
+      : step.numbers;
+  return fillAll(STEP_WORDS[step.id], { numbers, names }, options);
 }
 
 function lineText({ massG, ingredient }: PlannedLine, options: DisplayOptions): string {
@@ -67,7 +73,11 @@ function titleOf(id: CautionId, options: DisplayOptions): string {
 }
 
 function inFull(plan: PlanDocument, id: CautionId, options: DisplayOptions): string {
-  const numbers = plan.cautions.find((planned) => planned.id === id)?.numbers;
+  const { mouldMaxC } = plan.pour;
+  const numbers = {
+    ...(mouldMaxC === undefined ? {} : { mouldMaxC }),
+    ...plan.cautions.find((planned) => planned.id === id)?.numbers,
+  };
   const { title, text, defer } = caution(id, { ...options, numbers });
   return [`${title}.`, text, defer].filter((part) => part !== undefined && part !== '').join(' ');
 }

@@ -15,8 +15,11 @@ export type SectionId =
 
 /** One of the five lines of the first answer. */
 export type AnswerLine = {
+  /** Which of the five. */
   readonly id: 'stop' | 'weighs' | 'makes' | 'keeps' | 'watch';
+  /** Stands before it. */
   readonly label: string;
+  /** The line itself. */
   readonly text: string;
   /** Sections that explain it. */
   readonly opens?: readonly SectionId[] | undefined;
@@ -24,8 +27,11 @@ export type AnswerLine = {
 
 /** Lines that belong together under one head. */
 export type Section = {
+  /** Stable id. */
   readonly id: SectionId;
+  /** Its head. */
   readonly title: string;
+  /** In order; a line may begin with spaces where it belongs under the one before. */
   readonly lines: readonly string[];
 };
 

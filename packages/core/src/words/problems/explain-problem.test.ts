@@ -75,7 +75,7 @@ describe('a problem', () => {
     ).toBe('The pieces: The loss can lie between 0 and 0.5; -1 is written there.');
     expect(
       explainProblem({
-        code: 'outside-range',
+        code: 'not-whole',
         path: '/pieces/count',
         received: 2.5,
         limits: [1, 1000],

@@ -1,6 +1,6 @@
 import type { RangeErrorCode } from '../../foundation/validity/model-range-error.js';
 import type { Problem, ProblemCode } from '../../job/batch/problems.js';
-import { remedyLabel } from '../advice/explain-advice.js';
+import { type RemedyLabel, remedyLabel } from '../advice/explain-advice.js';
 import { placeOf } from '../names/places.js';
 import { capitalised, fill, listed } from '../text/fill.js';
 import type { DisplayOptions } from '../types.js';
@@ -10,12 +10,14 @@ import { PROBLEM_WORDS, RANGE_ERROR_WORDS } from './problem-words.js';
 
 /** One problem, ready to read. */
 export type ExplainedProblem = {
+  /** Stable code. */
   readonly code: ProblemCode;
   /** Where, in words: `line 2 of the formula`. */
   readonly place: string;
   /** Where and what to change, in one go. */
   readonly text: string;
-  readonly remedies: readonly { readonly code: string; readonly label: string }[];
+  /** The label of each remedy's button. */
+  readonly remedies: readonly RemedyLabel[];
 };
 
 /**
@@ -72,8 +74,6 @@ function namesOf(problem: Problem, key: string, options: DisplayOptions): Record
     names.known = names.anyKnown = listed(words, 'or');
     names.allKnown = listed(words);
   }
-  const [only] = known;
-  if (only !== undefined && only === received) names.taken = `‘${only}’`;
   if (also !== undefined) names.also = placeOf(also).place;
   if (limits !== undefined) {
     names.low = limit(key, limits[0], options);

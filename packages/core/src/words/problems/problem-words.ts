@@ -17,11 +17,11 @@ export const PROBLEM_WORDS = {
     'There is no field ‘{key}’. Did you mean {known}? | There is no field ‘{key}’. Take it out.',
   'unknown-name':
     '{received} is not a name known here. Did you mean {known}? | {received} is not a name known here.',
-  'one-of':
-    'The name {taken} is an ingredient of the library already. Take another. | Give exactly one of {allKnown}.',
+  'one-of': 'Give exactly one of {allKnown}.',
+  'name-taken': 'The name {received} is an ingredient of the library already. Take another.',
   'not-a-number': '{field} should be a number; {received} is written there.',
-  'outside-range':
-    '{field} is a whole number: {wholeBelow} or {wholeAbove}? | {field} can lie between {low} and {high}; {received} is written there.',
+  'outside-range': '{field} can lie between {low} and {high}; {received} is written there.',
+  'not-whole': '{field} is a whole number: {wholeBelow} or {wholeAbove}?',
   'perhaps-a-percentage':
     'Fractions run from 0 to 1. Is {received} a percentage? Then write {asFraction}.',
   'perhaps-fahrenheit': '{received} °C? Probably {received} °F: then write {asCelsius}.',
@@ -49,7 +49,7 @@ export const PROBLEM_WORDS = {
     'The vacuum is deeper than the air there is. Look at the gauge and its unit.',
   'equal-readings': 'Ice and boiling water cannot read the same. Take both readings again.',
   'readings-disagree':
-    'This thermometer shows {boilingWaterReadingC} in boiling water, your second one {waterBoilsAtC}. More than five degrees apart, one of them cannot be trusted: check both.',
+    'This thermometer shows {boilingWaterReadingC} in boiling water, your second one {waterBoilsAtC}. More than five degrees apart, one of them cannot be trusted: check both. | This thermometer shows {boilingWaterReadingC} in boiling water. No kitchen boils water below {lowC} or above {highC}: give your altitude, and the thermometer is allowed for.',
   'late-water-exceeds-target':
     'What goes in late brings {lateWaterG} of water, more than the {sweet} may keep. Take less of it, powder colour or a flavour in oil, or ask for more water left.',
   'beyond-the-knee':

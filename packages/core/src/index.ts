@@ -37,6 +37,7 @@ export {
   applyChanges,
   type Change,
   type Remedy,
+  type RemedyCode,
   type Severity,
 } from './job/advice/index.js';
 export { BATCH_LIMITS } from './job/batch/limits.js';
@@ -153,6 +154,9 @@ export {
   waterActivity,
 } from './models/boiling/index.js';
 export {
+  type CandyDensity,
+  type CandyKind,
+  type CandyState,
   candyMassDensity,
   cavityFromPieceMass,
   chargeDensity,
@@ -163,6 +167,8 @@ export { dryGlassTransition, type GlassTransition, glassTransition } from './mod
 export { SUCROSE_SOLUBILITY_DOMAIN_C, sucroseSolubility } from './models/graining/index.js';
 export {
   type AltitudeRules,
+  type KitchenAir,
+  type RuleAnswer,
   altitudeRules,
   type KitchenTemperature,
   type StageAim,
@@ -170,6 +176,7 @@ export {
   type StageId,
   type StageRange,
   type StageTarget,
+  type Standing,
   type SugarStage,
   stageLadder,
   stagesApply,
@@ -185,6 +192,8 @@ export {
 export {
   readingSpread,
   type SpreadCause,
+  type SpreadCauseId,
+  type Correction,
   stemCorrection,
   type ThermometerChecks,
   type ThermometerReading,

@@ -51,6 +51,7 @@ describe('findRoot', () => {
 
   it.each([
     { name: 'a cliff', f: (x: number) => exp(50 * x) - 1, bracket: [-1, 1], root: 0 },
+    { name: 'a higher one', f: (x: number) => 1 - exp(-20 * x), bracket: [-2.9, 4.7], root: 0 },
     { name: 'a pole nearby', f: (x: number) => log(x), bracket: [1e-9, 10], root: 1 },
     { name: 'a flat crossing', f: (x: number) => (x - 0.3) ** 3, bracket: [0, 1], root: 0.3 },
     { name: 'a step', f: (x: number) => (x < 0.7 ? -1 : 2), bracket: [0, 1], root: 0.7 },

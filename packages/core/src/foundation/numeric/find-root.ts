@@ -4,10 +4,9 @@ import { requireWithin } from '../validity/check.js';
 /**
  * Where a curve crosses zero between two ends.
  *
- * Anderson and Björck's chord: a straight line through both ends of the bracket gives the next
- * point, and the height of an end that stays put is cut down so that the other end must move too.
- * Where that fails the bracket is halved.
- * It never looks outside its bracket, so an equation of state is never asked beyond its domain.
+ * Chandrupatla's method: inverse quadratic interpolation through the last three points where they
+ * lie so that it can be trusted, halving where they do not. It never looks outside its bracket, so
+ * an equation of state is never asked beyond its domain, and a cliff cannot make it creep.
  *
  * @param f - The curve; of different sign at the two ends.
  * @param bracket - The two ends.
@@ -17,39 +16,45 @@ import { requireWithin } from '../validity/check.js';
  * @throws {@link ModelRangeError} if the curve has one sign at both ends, or is NaN at one.
  * @example
  * findRoot((x) => x * x - 2, [1, 2]) // 1.414213562
- * @source anderson-bjorck-1973
+ * @source chandrupatla-1997
  */
 export function findRoot(
   f: (x: number) => number,
   bracket: Span,
   { tolerance = 1e-10 }: { readonly tolerance?: number | undefined } = {},
 ): number {
+  // a: the newest point. b: the other end of the bracket. c: the point dropped last.
   let [a, b] = bracket;
   let fa = f(a);
   let fb = f(b);
   requireWithin('productOfSigns', Math.sign(fa) * Math.sign(fb), [-1, 0]);
-  let stayed = 0;
+  let c = b;
+  let fc = fb;
   for (;;) {
-    // b is the newest point, a the end on the other side of the crossing.
-    const width = Math.abs(b - a);
-    const least = tolerance / 2 + Number.EPSILON * Math.abs(b);
-    if (fb === 0 || width <= 2 * least) return Math.abs(fa) < Math.abs(fb) ? a : b;
-    // Beside a cliff chords creep: when an end has stayed three times, the bracket is halved.
-    const chord = stayed > 2 ? width / 2 : (fb / (fb - fa)) * width;
-    // A step shorter than the tolerance is stretched to it: it then lands beyond the crossing.
-    const step = Math.max(least, chord);
-    const x = step < width ? b + Math.sign(a - b) * step : a;
+    const [best, fBest] = Math.abs(fa) < Math.abs(fb) ? [a, fa] : [b, fb];
+    const nearest = (Number.EPSILON * Math.abs(best) + tolerance / 2) / Math.abs(b - a);
+    if (fBest === 0 || nearest > 0.5) return best;
+    // While nothing was dropped yet, c is b: phi is endless, and the bracket is halved.
+    const xi = (a - b) / (c - b);
+    const phi = (fa - fb) / (fc - fb);
+    const step =
+      phi ** 2 < xi && (1 - phi) ** 2 < 1 - xi
+        ? (fa / (fb - fa)) * (fc / (fb - fc)) +
+          ((c - a) / (b - a)) * (fa / (fc - fa)) * (fb / (fc - fb))
+        : 0.5;
+    // Not closer to an end than the tolerance: the next point then lands beyond the crossing.
+    const x = a + Math.min(1 - nearest, Math.max(nearest, step)) * (b - a);
     const fx = f(x);
-    if (fx < 0 === fb < 0) {
-      const bend = 1 - fx / fb;
-      fa *= bend > 0 ? bend : 0.5;
-      stayed++;
+    if (fx < 0 === fa < 0) {
+      c = a;
+      fc = fa;
     } else {
-      a = b;
-      fa = fb;
-      stayed = 0;
+      c = b;
+      fc = fb;
+      b = a;
+      fb = fa;
     }
-    b = x;
-    fb = fx;
+    a = x;
+    fa = fx;
   }
 }

@@ -31,4 +31,6 @@ export type AdviceContext = {
   readonly firstBoilC: number;
   readonly lateWaterG: number;
   readonly causeMattersK: number | undefined;
+  /** More than half of it is polyols: it is poured hotter than sugar. */
+  readonly isPolyolMass: boolean;
 };

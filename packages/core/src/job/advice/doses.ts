@@ -1,3 +1,4 @@
+import { POUR_RULES } from '../plan/pour.js';
 import { lineIndex, scaleLine, tidy } from './amounts.js';
 import type { AdviceContext } from './context.js';
 import { remedy } from './remedy.js';
@@ -62,13 +63,18 @@ function isWeight(unit: string): boolean {
 }
 
 /** Some sweeteners break down in a mass this hot. */
-export function heatSpoilsSweetener({ lines, stop, pour }: AdviceContext): readonly Advice[] {
+export function heatSpoilsSweetener({
+  lines,
+  stop,
+  pour,
+  isPolyolMass,
+}: AdviceContext): readonly Advice[] {
   return lines.flatMap(({ id, path, record, late, when, massG }): Advice[] => {
     const limit = record.maxAdditionC?.value;
     if (record.kind !== 'intense-sweetener' || limit === undefined || massG <= 0) return [];
     // Whatever is in the pan at the stop gets as hot as the stop; what comes late must still pour.
     const additionC = late
-      ? pour.pourBetweenC[0]
+      ? Math.max(pour.pourBetweenC[0], isPolyolMass ? POUR_RULES.polyolLowC.value : 0)
       : Math.max(stop.hereC, typeof when === 'object' ? when.atC : 0);
     if (additionC <= limit) return [];
     return [
@@ -80,7 +86,7 @@ export function heatSpoilsSweetener({ lines, stop, pour }: AdviceContext): reado
         names: { ingredient: id },
         remedies: [
           remedy('acesulfame-instead', [{ path: `${path}/ingredient`, value: 'acesulfame-k' }]),
-          ...(!late && pour.pourBetweenC[0] <= limit
+          ...(!late && !isPolyolMass && pour.pourBetweenC[0] <= limit
             ? [remedy('add-it-later', [{ path: `${path}/when`, value: 'off-heat' }])]
             : []),
         ],

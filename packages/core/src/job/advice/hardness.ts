@@ -151,19 +151,19 @@ export function sugarBurns(context: AdviceContext): Advice | undefined {
 /** A room wetter than a work room may be; how long a piece bears it is another question. */
 export function stickyRoom({ batch, keeping }: AdviceContext): Advice | undefined {
   const { workRoomHumidity, dampRoomHumidity } = ADVICE_THRESHOLDS;
-  const relativeHumidity = Math.max(
-    batch.room?.relativeHumidity ?? 0,
-    keeping.storeRelativeHumidity ?? 0,
-  );
+  const roomHumidity = batch.room?.relativeHumidity ?? 0;
+  const relativeHumidity = Math.max(roomHumidity, keeping.storeRelativeHumidity ?? 0);
+  const place = roomHumidity === relativeHumidity ? 'room' : 'store';
   if (relativeHumidity <= workRoomHumidity.value) return undefined;
   const drier: Change[] = (['room', 'store'] as const)
-    .filter((place) => (batch[place]?.relativeHumidity ?? 0) > workRoomHumidity.value)
-    .map((place) => ({ path: `/${place}/relativeHumidity`, value: 0.4 }));
+    .filter((damp) => (batch[damp]?.relativeHumidity ?? 0) > workRoomHumidity.value)
+    .map((damp) => ({ path: `/${damp}/relativeHumidity`, value: 0.4 }));
   return {
     code: 'sticky-room',
     severity: relativeHumidity > dampRoomHumidity.value ? 'may-disappoint' : 'note',
-    path: '/room/relativeHumidity',
+    path: `/${place}/relativeHumidity`,
     numbers: { relativeHumidity, limitRelativeHumidity: workRoomHumidity.value },
+    names: { place },
     remedies: [remedy('drier-room', drier, { relativeHumidity: 0.4 })],
   };
 }

@@ -15,7 +15,7 @@ import { lateWater, tooLittleWaterToDissolve } from './water.js';
 
 export { applyChanges } from './apply-changes.js';
 export { ADVICE_THRESHOLDS } from './thresholds.js';
-export type { Advice, AdviceCode, Change, Remedy, Severity } from './types.js';
+export type { Advice, AdviceCode, Change, Remedy, RemedyCode, Severity } from './types.js';
 
 /** Everything the cook should know beforehand, most serious first. */
 export function adviseOn(context: AdviceContext): readonly Advice[] {

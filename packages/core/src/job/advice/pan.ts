@@ -43,6 +43,9 @@ function capacityFor(
   return (chargeMl - growth * capacityMl) / (panFullFraction.value - growth);
 }
 
+/** Tilting the pan gathers a mass to about twice its depth: common practice. */
+const TILTED_SHARE = 0.6;
+
 /** A bare probe reads steam and pan instead of the mass. */
 export function probeNotCovered(context: AdviceContext): Advice | undefined {
   const { batch, pan } = context;
@@ -57,18 +60,20 @@ export function probeNotCovered(context: AdviceContext): Advice | undefined {
   )
     return undefined;
   const narrowerDiameterMm = Math.floor(diameterMm * Math.sqrt(depthMm / neededMm));
+  const times = (1.02 * neededMm) / depthMm;
+  // More mass is no way out where it would boil over.
+  const fits = (pan.filledFraction?.value ?? 0) * times <= ADVICE_THRESHOLDS.panFullFraction.value;
   return {
     code: 'probe-not-covered',
-    severity: 'may-disappoint',
+    // A pan that is tilted makes up for a little; not for more than that.
+    severity: depthMm < TILTED_SHARE * neededMm ? 'may-disappoint' : 'note',
     path: '/pan/diameterMm',
     numbers: { depthMm, neededMm, diameterMm, narrowerDiameterMm },
     remedies: [
       remedy('narrower-pan', [{ path: '/pan/diameterMm', value: narrowerDiameterMm }], {
         narrowerDiameterMm,
       }),
-      remedy('bigger-batch', scaleBatch(context, (1.02 * neededMm) / depthMm), {
-        times: neededMm / depthMm,
-      }),
+      ...(fits ? [remedy('bigger-batch', scaleBatch(context, times), { times })] : []),
     ],
   };
 }

@@ -60,6 +60,9 @@ export function lateWater(context: AdviceContext): Advice | undefined {
 
 const DRIEST_BASE = 0.005;
 
+/** Nobody weighs a twentieth of a gram of water. */
+const NOT_WEIGHED_G = 0.05;
+
 /** An oil does with a tenth what an extract does: common practice. */
 const OIL_FOR_EXTRACT = 0.1;
 
@@ -75,7 +78,8 @@ export function tooLittleWaterToDissolve({
     (sum, solid) => sum + (solid.kind === 'pure' && solid.species === 'sucrose' ? solid.massG : 0),
     0,
   );
-  if (sucroseG === 0 || waterG >= waterToDissolvePerSucrose.value * sucroseG) return undefined;
+  if (sucroseG === 0 || waterG + NOT_WEIGHED_G >= waterToDissolvePerSucrose.value * sucroseG)
+    return undefined;
   const neededWaterG = Math.ceil(waterToDissolvePerSucrose.value * sucroseG);
   const index = batch.formula.findIndex((line) => line.ingredient === 'water' && 'massG' in line);
   const line = batch.formula[index];

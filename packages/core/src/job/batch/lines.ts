@@ -84,6 +84,8 @@ function readLine(line: FormulaLine, record: Ingredient, path: string, ledger: L
     late: when === 'off-heat',
   };
   if (de === undefined || line.profile !== undefined) return { ...shared, ...timed };
+  if (line.conversion === undefined)
+    ledger.defaults.push({ path: `${path}/conversion`, value: 'unknown', grade: 'assumed' });
   const value = take(ledger, `${path}/dextroseEquivalent`, line.dextroseEquivalent, de);
   const given = line.dextroseEquivalent !== undefined;
   return {

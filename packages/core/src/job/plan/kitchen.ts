@@ -165,6 +165,10 @@ function readPressure(batch: BatchDocument, ledger: Ledger): AirAtPan {
       barometerPa.value + reductionPaPerM.value * Math.abs(kitchen.elevationM),
     );
   }
+  take(ledger, '/kitchen/seaLevelPressurePa', undefined, {
+    value: SEA_LEVEL_PRESSURE_PA,
+    grade: 'assumed',
+  });
   const { pressurePa, warnings } = standardPressure(kitchen.elevationM);
   warn(ledger, warnings);
   return about('elevation', pressurePa, weatherPa.value);

@@ -123,7 +123,18 @@ export function planBatch(batch: BatchDocument): PlanResult {
     glass.glassTransitionC,
     joinBands(glass.glassTransitionC, glass.band, inputs.glassTransitionC),
   );
-  const pour = planPour(batch, glass.glassTransitionC, isPolyolMass, stop.hereC, ledger);
+  const pour = planPour(
+    {
+      batch,
+      glassTransitionC: glass.glassTransitionC,
+      isPolyolMass,
+      stopC: stop.hereC,
+      lateKinds: lines
+        .filter(({ late, massG }) => late && massG > 0)
+        .map(({ record }) => record.kind),
+    },
+    ledger,
+  );
   const polyols = planPolyols(finished, yielded.pieceG?.value);
   noteUnused(batch, ledger);
   const advice = adviseOn({
@@ -143,6 +154,7 @@ export function planBatch(batch: BatchDocument): PlanResult {
     firstBoilC: firstBoil.boilingPointC,
     lateWaterG,
     causeMattersK: causeK,
+    isPolyolMass,
   });
   const acidG = sumG(lines.filter(({ record }) => record.kind === 'acid'));
   const cautions = planCautions({
@@ -164,6 +176,7 @@ export function planBatch(batch: BatchDocument): PlanResult {
     glassTransitionC: glass.glassTransitionC,
     storeC: store.storeC,
     roomC: batch.room?.temperatureC ?? store.storeC,
+    onSlab: batch.mould?.kind === 'slab',
     cautions: new Set(cautions.map(({ id }) => id)),
   });
   const numbers = {
@@ -179,7 +192,12 @@ export function planBatch(batch: BatchDocument): PlanResult {
     },
     keeping,
     pour,
-    taste: { relativeSweetness: figure(sweet.relativeSweetness, sweet.band, 'sweetness') },
+    taste: {
+      relativeSweetness: figure(sweet.relativeSweetness, sweet.band, 'sweetness'),
+      leavesOut: sweet.warnings.flatMap(({ code, subject }) =>
+        code === 'species-not-modelled' && subject !== undefined ? [subject] : [],
+      ),
+    },
     polyols,
   };
   return {
@@ -229,6 +247,8 @@ function noteUnused(batch: BatchDocument, ledger: ReturnType<typeof newLedger>):
     ledger.defaults.push({ path: '/thermometer/kind', value: 'probe', grade: 'assumed' });
   if (batch.wrap === undefined)
     ledger.defaults.push({ path: '/wrap', value: 'none', grade: 'assumed' });
+  else if (typeof batch.wrap === 'object')
+    leaveOut(ledger, '/wrap/sealFactor', batch.wrap.sealFactor);
   if (batch.handling?.stirredAfterBoil === undefined)
     ledger.defaults.push({ path: '/handling/stirredAfterBoil', value: false, grade: 'practice' });
   leaveOut(ledger, '/water/alkalinityMmolPerL', batch.water?.alkalinityMmolPerL);

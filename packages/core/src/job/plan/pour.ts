@@ -1,11 +1,12 @@
+import type { IngredientKind } from '../../matter/ingredients/types.js';
 import type { BatchDocument, MouldKind } from '../batch/types.js';
 import { type Ledger, take } from '../ledger.js';
 import type { PlannedPour } from './types.js';
 
 /**
  * When the mass meets flavour, acid and mould. Hand pouring reaches from 62 to 78 K above the glass
- * point (from about 100 down to 10 Pa s); polyol melts are poured at 130–150 °C. Flavour goes in at
- * or below 125 °C, acid last, at 115–122 °C.
+ * point (from about 100 down to 10 Pa s); a polyol melt is usually poured at 130–150 °C. Flavour goes in
+ * at or below 125 °C, acid last, at 115–122 °C, and then the mass is poured as hot as it still is.
  */
 export const POUR_RULES = {
   floorOverGlassK: { value: 62, source: 'candy-viscosity-landmarks', grade: 'derived' },
@@ -28,43 +29,47 @@ export const MOULD_LIMITS_C: Readonly<Record<MouldKind, number | undefined>> = {
   slab: 230,
 };
 
-/** Temperatures of flavour, acid and pour for this mass in this mould. */
-export function planPour(
-  batch: BatchDocument,
-  glassTransitionC: number,
-  polyol: boolean,
-  stopC: number,
-  ledger: Ledger,
-): PlannedPour {
-  const { mould } = batch;
-  const kind =
-    mould === undefined
-      ? undefined
-      : take(ledger, '/mould/kind', mould.kind, { value: 'silicone', grade: 'assumed' });
-  const usual = kind === undefined ? undefined : MOULD_LIMITS_C[kind];
-  const mouldMaxC = mould?.maxC ?? usual;
-  if (mould === undefined)
-    ledger.defaults.push({ path: '/mould', value: 'unknown', grade: 'assumed' });
-  else if (mould.maxC === undefined) {
-    ledger.defaults.push({ path: '/mould/maxC', value: usual ?? 'no-limit', grade: 'practice' });
-  }
-  const {
-    floorOverGlassK,
-    depositOverGlassK,
-    polyolLowC,
-    polyolHighC,
-    flavourBelowC,
-    acidLowC,
-    acidHighC,
-  } = POUR_RULES;
-  const low = polyol ? polyolLowC.value : glassTransitionC + floorOverGlassK.value;
-  const high = polyol ? polyolHighC.value : glassTransitionC + depositOverGlassK.value;
-  // Nothing is poured hotter than it was cooked, or hotter than the mould bears.
-  const ceiling = Math.min(stopC, mouldMaxC ?? stopC);
+/** What the mass of a plan pours as. */
+export type PourQuestion = {
+  readonly batch: BatchDocument;
+  readonly glassTransitionC: number;
+  readonly isPolyolMass: boolean;
+  readonly stopC: number;
+  readonly lateKinds: readonly IngredientKind[];
+};
+
+/** Temperatures of flavour, acid and pour for this mass in this mould: each step follows from the one before. */
+export function planPour(question: PourQuestion, ledger: Ledger): PlannedPour {
+  const { batch, glassTransitionC, isPolyolMass, stopC, lateKinds } = question;
+  const mouldMaxC = readMouldLimit(batch, ledger);
+  const { floorOverGlassK, depositOverGlassK, polyolHighC, flavourBelowC, acidLowC, acidHighC } =
+    POUR_RULES;
+  // Nothing is poured hotter than it was when the last thing went in.
+  const lastC = lateKinds.includes('acid')
+    ? acidHighC.value
+    : lateKinds.length > 0
+      ? flavourBelowC.value
+      : stopC;
+  const hottestC = Math.min(lastC, stopC);
+  const floorC = Math.min(glassTransitionC + floorOverGlassK.value, hottestC);
+  const usualC = isPolyolMass ? polyolHighC.value : glassTransitionC + depositOverGlassK.value;
   return {
     mouldMaxC,
     flavourBelowC: flavourBelowC.value,
-    acidBetweenC: [acidLowC.value, acidHighC.value],
-    pourBetweenC: [Math.min(low, stopC), Math.max(Math.min(low, stopC), Math.min(high, ceiling))],
+    // Acid goes into a mass that still pours.
+    acidBetweenC: [Math.max(acidLowC.value, Math.min(floorC, acidHighC.value)), acidHighC.value],
+    pourBetweenC: [floorC, Math.max(floorC, Math.min(usualC, hottestC, mouldMaxC ?? hottestC))],
   };
+}
+
+function readMouldLimit({ mould }: BatchDocument, ledger: Ledger): number | undefined {
+  if (mould === undefined) {
+    ledger.defaults.push({ path: '/mould', value: 'unknown', grade: 'assumed' });
+    return undefined;
+  }
+  const kind = take(ledger, '/mould/kind', mould.kind, { value: 'silicone', grade: 'assumed' });
+  const usual = MOULD_LIMITS_C[kind];
+  if (mould.maxC !== undefined) return mould.maxC;
+  ledger.defaults.push({ path: '/mould/maxC', value: usual ?? 'no-limit', grade: 'practice' });
+  return usual;
 }

@@ -12,6 +12,12 @@ export const TURN_DOWN_BEFORE_K = {
   grade: 'practice',
 } as const;
 
+/** A sheet on a slab is marked when its skin is firm and its core still gives: common practice. */
+export const SCORE_AFTER_MIN = { value: 5, source: 'common-practice', grade: 'practice' } as const;
+
+/** Drier than this, a powder or an oil brings no steam worth a warning: assumed. */
+const MOIST_BELOW = 0.9;
+
 /** Demould at the glass point, wrap ten degrees below it and within the half hour: common practice. */
 export const WRAP_BELOW_GLASS_K = {
   value: 10,
@@ -30,6 +36,8 @@ export type StepsQuestion = {
   readonly glassTransitionC: number;
   readonly storeC: number;
   readonly roomC: number;
+  /** Poured as a sheet, not into cavities. */
+  readonly onSlab: boolean;
   /** Cautions of this plan, by id. */
   readonly cautions: ReadonlySet<CautionId>;
 };
@@ -87,8 +95,16 @@ export function planSteps(question: StepsQuestion): readonly PlannedStep[] {
         : { weighsAtStopG: question.weighsAtStopG, grossAtStopG: question.grossAtStopG },
       ['weighing-hot-pan'],
     ),
-    step('rest', [], { minutes: REST_MIN.value, belowC: pour.flavourBelowC }, ['burn-first-aid']),
-    ...some('colour', ofKind('colour'), { belowC: pour.flavourBelowC }, ['late-liquids']),
+    step(
+      'rest',
+      [],
+      {
+        minutes: REST_MIN.value,
+        belowC: late.length > 0 ? pour.flavourBelowC : pour.pourBetweenC[1],
+      },
+      ['burn-first-aid'],
+    ),
+    ...some('colour', ofKind('colour'), { belowC: pour.flavourBelowC }, wetOnly(ofKind('colour'))),
     ...some('flavour', ofKind('flavour'), { belowC: pour.flavourBelowC }, [
       'late-liquids',
       'alcohol-flavour',
@@ -96,7 +112,7 @@ export function planSteps(question: StepsQuestion): readonly PlannedStep[] {
       'strong-oils',
     ]),
     ...some('other-late', rest, { belowC: coolEnough(rest, pour.flavourBelowC) }, [
-      'late-liquids',
+      ...wetOnly(rest),
       'bicarbonate-foams',
       'sweetener-heat',
     ]),
@@ -105,6 +121,7 @@ export function planSteps(question: StepsQuestion): readonly PlannedStep[] {
       'acid-in-isomalt',
     ]),
     step('pour', [], { lowC: pour.pourBetweenC[0], highC: pour.pourBetweenC[1] }, ['mould-heat']),
+    ...(question.onSlab ? [step('score', [], { minutes: SCORE_AFTER_MIN.value }, [])] : []),
     step('set', [], { demouldBelowC: glassTransitionC, roomC: question.roomC }, []),
     step(
       'wrap',
@@ -152,6 +169,11 @@ export function planSteps(question: StepsQuestion): readonly PlannedStep[] {
     wanted: readonly CautionId[],
   ): readonly PlannedStep[] {
     return handled.length === 0 ? [] : [step(id, handled, numbers, wanted)];
+  }
+
+  /** Only what is wet makes steam. */
+  function wetOnly(handled: readonly WeighedLine[]): readonly CautionId[] {
+    return handled.some(({ drySolids }) => drySolids.value < MOIST_BELOW) ? ['late-liquids'] : [];
   }
 
   function coolEnough(handled: readonly WeighedLine[], usualC: number): number {

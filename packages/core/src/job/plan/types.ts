@@ -201,7 +201,11 @@ export type PlannedPour = {
 };
 
 /** How sweet beside sugar. */
-export type PlannedTaste = { readonly relativeSweetness: Figure };
+export type PlannedTaste = {
+  readonly relativeSweetness: Figure;
+  /** Species in the sweet whose sweetness is not in the sum. */
+  readonly leavesOut: readonly string[];
+};
 
 /** Sugar alcohols in a piece, beside the guide for one sitting. Information, not advice. */
 export type PlannedPolyols = {
@@ -230,6 +234,7 @@ export type StepId =
   | 'acid'
   | 'other-late'
   | 'pour'
+  | 'score'
   | 'set'
   | 'wrap'
   | 'store'

@@ -64,7 +64,7 @@ export function molarMassFromDextroseEquivalent(
  * molarMassFromProfile({
  *   profile: { dp1: 0.185, dp2: 0.139, dp3: 0.116, dp4plus: 0.56 },
  *   dextroseEquivalent: 42,
- * }).molarMassGPerMol // 453.5
+ * }).molarMassGPerMol // 453.47
  * @source syrup-profile-fit
  */
 export function molarMassFromProfile({

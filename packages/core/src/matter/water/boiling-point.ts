@@ -47,7 +47,7 @@ export function boilingTemperatureC(
   const root = findRoot(
     (y) => excess(1 / y - 273.15),
     [1 / (bracketC[1] + 273.15), 1 / (bracketC[0] + 273.15)],
-    { tolerance: 1e-14 },
+    { tolerance: 1e-16 },
   );
   return 1 / root - 273.15;
 }

@@ -38,7 +38,7 @@ export type DrySolidsAtBoil = Checked<{
  * @throws {@link ModelRangeError} outside the temperatures and pressures.
  * @example
  * const syrup = solutionOf('sucrose', { drySolidsMassFraction: 0.5 });
- * drySolidsAtBoil(syrup, { temperatureC: 150 }) // { drySolidsMassFraction: 0.97292… }
+ * drySolidsAtBoil(syrup, { temperatureC: 150 }) // { drySolidsMassFraction: 0.97258… }
  * @source boiling-fit
  */
 export function drySolidsAtBoil(

@@ -25,7 +25,6 @@ export {
   REFERENCE_SOLUTE,
   type SoluteRow,
   type SoluteRows,
-  SYRUP_INTERACTIONS,
   UNKNOWN_SOLUTE,
 } from './parameters.js';
 export {

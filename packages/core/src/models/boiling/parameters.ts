@@ -98,13 +98,6 @@ export const ASSUMED_SOLUTES = {
   },
 } as const satisfies SoluteRows;
 
-/** The solids of a starch syrup, by chain length; what a whole syrup may be wrong by is the last. */
-export const SYRUP_INTERACTIONS = {
-  dp1: NORRISH_SUGARS.rows.glucose,
-  dp2: NORRISH_SUGARS.rows.maltose,
-  dp3plus: LONG_CHAINS.rows['syrup-oligosaccharides'],
-} as const;
-
 /** Species whose molar mass is a mean of many sizes, and assumed; all others are by formula. */
 export const ASSUMED_MOLAR_MASSES: readonly SpeciesId[] = [
   'syrup-oligosaccharides', 'hydrogenated-oligosaccharides', 'polydextrose', 'inulin', 'protein', 'ash',

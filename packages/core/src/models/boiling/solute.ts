@@ -15,7 +15,6 @@ import {
   REFERENCE_SOLUTE,
   type SoluteRow,
   type SoluteRows,
-  SYRUP_INTERACTIONS,
   UNKNOWN_SOLUTE,
 } from './parameters.js';
 
@@ -120,9 +119,9 @@ function knownOfSyrup(syrup: Extract<Solid, { kind: 'saccharides' }>): Known {
       ? molarMassFromDextroseEquivalent(syrup.dextroseEquivalent)
       : molarMassFromProfile(syrup);
   const { profile } = syrup;
-  const [, ofDp1] = SYRUP_INTERACTIONS.dp1;
-  const [, ofDp2] = SYRUP_INTERACTIONS.dp2;
-  const [, ofLonger, plusMinus] = SYRUP_INTERACTIONS.dp3plus;
+  const [, ofDp1] = NORRISH_SUGARS.rows.glucose;
+  const [, ofDp2] = NORRISH_SUGARS.rows.maltose;
+  const [, ofLonger, plusMinus] = LONG_CHAINS.rows['syrup-oligosaccharides'];
   return {
     inverseMolarMass: 1 / molarMassGPerMol,
     interaction:

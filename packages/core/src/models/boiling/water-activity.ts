@@ -25,7 +25,7 @@ export const WATER_ACTIVITY_TESTED_C: Span = [20, 200];
  * @throws {@link ModelRangeError} without water, or outside the temperatures.
  * @example
  * const syrup = solutionOf('sucrose', { drySolidsMassFraction: 0.67254 });
- * waterActivity(syrup, { temperatureC: 25 }).waterActivity // 0.849
+ * waterActivity(syrup, { temperatureC: 25 }).waterActivity // 0.8506
  * @source boiling-fit
  */
 export function waterActivity(

@@ -12,7 +12,7 @@ import { SUCROSE_SYRUP, sucroseBoilC, sucroseSolids } from './sucrose-curve.js';
 import type { StageGapId, StageId } from './types.js';
 
 /** Where a mass stands among the stages. */
-type Standing =
+export type Standing =
   | { readonly kind: 'too-thin'; readonly id: 'too-thin' }
   | { readonly kind: 'stage' | 'dry'; readonly id: StageId }
   | { readonly kind: 'between'; readonly id: StageGapId }

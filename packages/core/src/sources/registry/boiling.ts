@@ -68,11 +68,12 @@ export const BOILING_SOURCES = {
     kind: 'publication',
     did: 'Seen as reproduced in a thesis.',
   },
-  'anderson-bjorck-1973': {
-    authors: 'Anderson, N.; Björck, Å.',
-    year: '1973',
-    title: 'A new high order method of regula falsi type for computing a root of an equation',
-    container: 'BIT Numerical Mathematics 13:253',
+  'chandrupatla-1997': {
+    authors: 'Chandrupatla, T.R.',
+    year: '1997',
+    title:
+      'A new hybrid quadratic/bisection algorithm for finding the zero of a nonlinear function without using derivatives',
+    container: 'Advances in Engineering Software 28:145',
     kind: 'publication',
     did: 'Recalled; written anew from the description and tested on published functions.',
   },

@@ -115,7 +115,7 @@ export const LEMON_DROPS: PlanDocument = {
     marginK: figure(19.2, 'glass', [11.2, 27.2]),
   },
   pour: { mouldMaxC: 220, flavourBelowC: 125, acidBetweenC: [115, 122], pourBetweenC: [112, 122] },
-  taste: { relativeSweetness: figure(0.78, 'sweetness', [0.72, 0.84]) },
+  taste: { relativeSweetness: figure(0.78, 'sweetness', [0.72, 0.84]), leavesOut: [] },
   steps: [
     {
       id: 'weigh',
@@ -326,7 +326,7 @@ export const ISOMALT_DROPS: PlanDocument = {
     forDays: 90,
     marginK: figure(-2.6, 'glass', [-10.6, 5.4]),
   },
-  taste: { relativeSweetness: figure(0.55, 'sweetness', [0.45, 0.7]) },
+  taste: { relativeSweetness: figure(0.55, 'sweetness', [0.45, 0.7]), leavesOut: [] },
   polyols: {
     massFraction: 0.99,
     perPieceG: 5.8,

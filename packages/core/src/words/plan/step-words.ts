@@ -32,6 +32,9 @@ export const STEP_WORDS = {
   acid: ['Last, stir in {lines}, between {lowC} and {highC}, within a minute.'],
   'other-late': ['Stir in {lines}, at {belowC} or below.'],
   pour: ['Pour at once, between {lowC} and {highC}.'],
+  score: [
+    'After about {minutes} minutes, when the skin is firm, mark the sheet into pieces with an oiled knife.',
+  ],
   set: [
     'Let it set in the room, never in the fridge: damp makes it sticky.',
     'Turn out at {demouldBelowC} or below.',

@@ -15,6 +15,11 @@ export default {
   validation: { notExported: true, invalidLink: true, notDocumented: true, rewrittenLink: true },
   treatWarningsAsErrors: true,
   treatValidationWarningsAsErrors: true,
+  // The registries are read through `SOURCES`; only their keys are public, as `SourceId`.
+  intentionallyNotExported: [
+    'GENERAL_SOURCES', 'WATER_SOURCES', 'BOILING_SOURCES', 'STAGE_SOURCES', 'SYRUP_SOURCES',
+    'KEEPING_SOURCES', 'CAUTION_SOURCES', 'JOB_SOURCES', 'PAN_SOURCES',
+  ],
   // Not each property: its name carries the unit, and @returns says the rest.
   requiredToBeDocumented: [
     'Function',

@@ -115,6 +115,7 @@ const CLASSES: Readonly<Record<string, SizeClass>> = {
       'formatTemperature',
       'gradeWord',
       'ingredientName',
+      'momentWord',
       'notTheSameAs',
       'remedyLabel',
       'severityWord',
@@ -128,10 +129,10 @@ const CLASSES: Readonly<Record<string, SizeClass>> = {
   sources: { entry: 'sources', limitBytes: 15_000, names: ['cite'] },
 };
 
-/** A constant, with its sources and notes. */
+/** A constant, with its sources and notes; in documents with the shapes, which load joined. */
 const CONSTANT_LIMIT_BYTES: Readonly<Record<Entry, number>> = {
   index: 1_000,
-  documents: 1_000,
+  documents: 2_000,
   words: 15_000,
   sources: 15_000,
 };

@@ -3,10 +3,14 @@
  *
  * @module main
  */
+
+export type { Pedigree } from './foundation/numeric/pedigree.js';
 export { isNone } from './foundation/results/is-none.js';
 export type { Checked, ModelWarning, None, Span, WarningCode } from './foundation/results/types.js';
+// Bounds and constants of every model: sliders, evidence pages and the curious read the same numbers.
 export {
   celsiusFromFahrenheit,
+  celsiusFromKelvin,
   fahrenheitDifferenceFromKelvin,
   fahrenheitFromCelsius,
   feetFromMetres,
@@ -15,13 +19,24 @@ export {
   hpaFromPa,
   inHgFromPa,
   kelvinDifferenceFromFahrenheit,
+  kelvinFromCelsius,
   lbFromG,
   metresFromFeet,
+  mlFromUsCup,
+  mlFromUsFluidDram,
+  mlFromUsFluidOunce,
+  mlFromUsTablespoon,
+  mlFromUsTeaspoon,
   mmHgFromPa,
   ozFromG,
   paFromHpa,
   paFromInHg,
   paFromMmHg,
+  usCupsFromMl,
+  usFluidDramsFromMl,
+  usFluidOuncesFromMl,
+  usTablespoonsFromMl,
+  usTeaspoonsFromMl,
 } from './foundation/units/index.js';
 export type { Cited, CitedConstants, CitedRange, Grade } from './foundation/validity/constants.js';
 export {
@@ -41,6 +56,7 @@ export {
   type Severity,
 } from './job/advice/index.js';
 export { BATCH_LIMITS } from './job/batch/limits.js';
+export { BREAK_FRACTION, LOSS_FRACTION, PAN_FILM_G_PER_L } from './job/batch/pieces.js';
 export type { Problem, ProblemCode } from './job/batch/problems.js';
 export type {
   Aim,
@@ -69,8 +85,12 @@ export type {
   When,
   Wrap,
 } from './job/batch/types.js';
+export { KEEPING_DEFAULTS } from './job/plan/keeping.js';
+export { PRESSURE_BANDS } from './job/plan/kitchen.js';
 export type { PlanModelId } from './job/plan/models.js';
 export { type PlanResult, planBatch } from './job/plan/plan-batch.js';
+export { POLYOL_GUIDE_G_PER_KG } from './job/plan/polyols.js';
+export { MOULD_LIMITS_C, POUR_RULES } from './job/plan/pour.js';
 export type {
   CautionId,
   CurvePoint,
@@ -95,9 +115,19 @@ export type {
   TakenDefault,
   WindowEnd,
 } from './job/plan/types.js';
+export { GLASS_RESERVE, GOOD_WATER, SUGAR_LIMIT } from './job/plan/window.js';
 export {
+  AIR_PRESSURE_DOMAIN_PA,
   absolutePressure,
+  GAUGE_VACUUM_DOMAIN_PA,
+  SEA_LEVEL_PRESSURE_DOMAIN_PA,
   SEA_LEVEL_PRESSURE_PA,
+  SEA_LEVEL_PRESSURE_TESTED_PA,
+  STANDARD_PRESSURE_CONSTANTS,
+  STANDARD_PRESSURE_DOMAIN_M,
+  STANDARD_PRESSURE_TESTED_M,
+  STATION_PRESSURE_CONSTANTS,
+  STATION_PRESSURE_TESTED_M,
   standardPressure,
   stationPressure,
 } from './matter/air/index.js';
@@ -109,12 +139,18 @@ export {
   ingredient,
 } from './matter/ingredients/index.js';
 export {
+  DROP_ML,
+  GRAMS_PER_ML,
+  GRAMS_PER_UNIT,
   type KitchenMeasure,
   MEASURE_UNITS,
   type MeasuredGrams,
   type MeasureUnit,
+  MILLILITRES_PER_UNIT,
   measureForms,
   measureToGrams,
+  QUANTITY_DOMAIN,
+  type WeightByForm,
 } from './matter/measures/index.js';
 export {
   type Apart,
@@ -122,61 +158,137 @@ export {
   evaporateTo,
   type Mixture,
   mixture,
+  PART_MASS_DOMAIN_G,
   type Part,
   type Solid,
   scaleMixture,
   solutionOf,
 } from './matter/mixture/index.js';
 export {
+  ACID_PROFILE_TESTED_DEXTROSE_EQUIVALENT,
+  ACID_PROFILES,
   CONVERSION_DEXTROSE_EQUIVALENTS,
+  COPPER_REDUCING_ENDS,
   type Conversion,
+  DEXTROSE_EQUIVALENT_CONSTANTS,
+  DEXTROSE_EQUIVALENT_TESTED,
   dextroseEquivalentFromProfile,
+  ENZYME_PROFILES,
+  GLUCOSE_TIMES_HUNDRED_G_PER_MOL,
+  HIGH_MALTOSE_PROFILE,
+  LONG_CHAIN_ENDS,
+  LONG_CHAIN_SHARE,
+  MOLAR_MASS_DOMAIN_DEXTROSE_EQUIVALENT,
+  MOLAR_MASS_TESTED_DEXTROSE_EQUIVALENT,
   molarMassFromDextroseEquivalent,
   molarMassFromProfile,
+  PROFILE_SUM_LIMITS,
   type Profile,
+  type ProfileRow,
+  type ProfileRows,
   profileFromDextroseEquivalent,
+  THEORY_REDUCING_ENDS,
+  TYPICAL_PROFILE_DOMAIN_DEXTROSE_EQUIVALENT,
+  TYPICAL_PROFILE_TESTED_DEXTROSE_EQUIVALENT,
   typicalProfile,
 } from './matter/saccharides/index.js';
 export type { ApartKind, SpeciesId } from './matter/species.js';
-export { waterBoilingPoint, waterLatentHeat, waterVapourPressure } from './matter/water/index.js';
 export {
+  LATENT_HEAT_DOMAIN_C,
+  LATENT_HEAT_TABLE,
+  VAPOUR_PRESSURE_CONSTANTS,
+  VAPOUR_PRESSURE_DOMAIN_C,
+  WATER_BOILING_DOMAIN_PA,
+  waterBoilingPoint,
+  waterLatentHeat,
+  waterVapourPressure,
+} from './matter/water/index.js';
+export {
+  ASSUMED_MOLAR_MASSES,
+  ASSUMED_POLYOLS,
+  ASSUMED_SOLUTES,
   BOIL_TESTED_C,
   BOIL_TESTED_PA,
+  BOILING_CONSTANTS,
+  BOILING_SPREAD,
   type BoilingPoint,
   boilingPoint,
+  COOK_TARGET_SHARE,
   type CookTarget,
   cookTarget,
   DISSOLVED_DOMAIN,
   DISSOLVED_TESTED,
   type DrySolidsAtBoil,
   drySolidsAtBoil,
+  LONG_CHAINS,
+  NORRISH_POLYOLS,
+  NORRISH_SUGARS,
   type NoBoil,
+  POLYOL_SPREAD,
+  REFERENCE_SOLUTE,
+  type SoluteRow,
+  type SoluteRows,
+  SUCROSE_DECOMPOSES_ABOVE_C,
+  UNKNOWN_SOLUTE,
+  WATER_ACTIVITY_DOMAIN_C,
+  WATER_ACTIVITY_TESTED_C,
   waterActivity,
 } from './models/boiling/index.js';
 export {
+  CANDY_DENSITY,
+  CAVITY_DOMAIN_ML,
   type CandyDensity,
   type CandyKind,
   type CandyState,
+  CHARGE_CONSTANTS,
   candyMassDensity,
   cavityFromPieceMass,
   chargeDensity,
+  DENSITY_DOMAIN_BRIX,
+  DENSITY_DOMAIN_C,
+  DENSITY_TESTED_BRIX,
+  DENSITY_TESTED_C,
   densityFromBrix,
   pieceMassFromCavity,
+  SUCROSE_DENSITY_COEFFICIENTS,
+  WATER_DENSITY_COEFFICIENTS,
 } from './models/density/index.js';
-export { dryGlassTransition, type GlassTransition, glassTransition } from './models/glass/index.js';
-export { SUCROSE_SOLUBILITY_DOMAIN_C, sucroseSolubility } from './models/graining/index.js';
+export {
+  DRY_GLASS,
+  type DryGlass,
+  dryGlassTransition,
+  GLASS_BAND_CONSTANTS,
+  GLASS_CONSTANTS,
+  GLASS_TESTED_DEXTROSE_EQUIVALENT,
+  GLASS_TESTED_WATER_MASS_FRACTION,
+  type GlassTransition,
+  glassTransition,
+} from './models/glass/index.js';
+export {
+  SUCROSE_SOLUBILITY_CONSTANTS,
+  SUCROSE_SOLUBILITY_DOMAIN_C,
+  sucroseSolubility,
+} from './models/graining/index.js';
 export {
   type AltitudeRules,
-  type KitchenAir,
-  type RuleAnswer,
   altitudeRules,
+  DRY_SUGAR_FROM_F,
+  KITCHEN_PRESSURE_DOMAIN_PA,
+  KITCHEN_RULE_CONSTANTS,
+  KITCHEN_RULES_DOMAIN_C,
+  type KitchenAir,
   type KitchenTemperature,
+  type RuleAnswer,
+  type Rung,
+  STAGE_NAME_CONSTANTS,
+  STAGE_RUNGS,
   type StageAim,
   type StageGapId,
   type StageId,
   type StageRange,
   type StageTarget,
   type Standing,
+  SUGAR_STAGE_DOMAIN_C,
   type SugarStage,
   stageLadder,
   stagesApply,
@@ -185,16 +297,34 @@ export {
   temperatureAtKitchen,
 } from './models/stages/index.js';
 export {
+  FRUCTOSE_SWEETNESS_CONSTANTS,
+  NOT_SWEET,
   type RelativeSweetness,
   relativeSweetness,
+  SWEETNESS,
+  type Sweetness,
+  SYRUP_SWEETNESS_CONSTANTS,
+  SYRUP_SWEETNESS_HIGH,
+  SYRUP_SWEETNESS_LOW,
+  TASTING_TEMPERATURE_DOMAIN_C,
+  TASTING_TEMPERATURE_TESTED_C,
   type TastingOptions,
 } from './models/sweetness/index.js';
 export {
+  type Correction,
+  LAG_CONSTANTS,
+  READS_IN_DOMAIN_S,
+  RISE_DOMAIN_K_PER_MIN,
   readingSpread,
+  SPREAD_CAUSES,
+  SPREAD_WITHIN_TOLERANCE_K,
   type SpreadCause,
   type SpreadCauseId,
-  type Correction,
+  STEM_CONSTANTS,
   stemCorrection,
+  THERMOMETER_CONSTANTS,
+  THERMOMETER_DOMAIN_C,
+  THERMOMETER_SCALE_DOMAIN_K,
   type ThermometerChecks,
   type ThermometerReading,
   type TrueTemperature,

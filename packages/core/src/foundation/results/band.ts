@@ -21,3 +21,8 @@ export function joinBands(value: number, ...bands: readonly Span[]): Span {
 export function exactly(value: number): Span {
   return [value, value];
 }
+
+/** The band that reaches as far below a value as above it. */
+export function around(value: number, plusMinus: number): Span {
+  return [value - plusMinus, value + plusMinus];
+}

@@ -8,21 +8,13 @@ import { ModelRangeError } from './model-range-error.js';
  */
 export function requireWithin(parameter: string, value: number, limits: Span): void {
   const [low, high] = limits;
-  if (typeof value !== 'number' || Number.isNaN(value)) {
-    throw new ModelRangeError(`${spoken(parameter)} must be a number; received ${String(value)}.`, {
-      code: 'not-a-number',
-      parameter,
-      received: value,
-      limits,
-    });
-  }
-  if (value < low || value > high) {
-    const hint = high <= 1 && value > 1 && value <= 100 ? ' Is this a percentage?' : '';
-    throw new ModelRangeError(
-      `${spoken(parameter)} must lie between ${low} and ${high}; received ${value}.${hint}`,
-      { code: 'outside-range', parameter, received: value, limits },
-    );
-  }
+  const isNumber = typeof value === 'number' && !Number.isNaN(value);
+  if (isNumber && value >= low && value <= high) return;
+  const isPercentage = isNumber && high <= 1 && value > 1 && value <= 100;
+  throw new ModelRangeError(
+    `${spoken(parameter)} must ${isNumber ? `lie between ${low} and ${high}` : 'be a number'}; received ${String(value)}.${isPercentage ? ' Is this a percentage?' : ''}`,
+    { code: isNumber ? 'outside-range' : 'not-a-number', parameter, received: value, limits },
+  );
 }
 
 /** Warns when a possible number lies outside what was tested. */
@@ -38,9 +30,6 @@ export function warnOutside(
 
 /** `drySolidsMassFraction` → `Dry solids mass fraction`. */
 function spoken(parameter: string): string {
-  const words = parameter.replace(
-    /([a-z])([A-Z])/g,
-    (_, a: string, b: string) => `${a} ${b.toLowerCase()}`,
-  );
+  const words = parameter.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
   return words.charAt(0).toUpperCase() + words.slice(1);
 }

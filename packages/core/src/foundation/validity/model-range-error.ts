@@ -55,3 +55,16 @@ export class ModelRangeError extends RangeError {
 export function isModelRangeError(error: unknown): error is ModelRangeError {
   return error instanceof RangeError && error.name === 'ModelRangeError';
 }
+
+/** The error for a name that stands in no table; what it should have been is said in the sentence. */
+export function unknownName(
+  parameter: string,
+  received: unknown,
+  sentence: string,
+): ModelRangeError {
+  return new ModelRangeError(`${sentence}; received ${String(received)}.`, {
+    code: 'unknown-name',
+    parameter,
+    received,
+  });
+}

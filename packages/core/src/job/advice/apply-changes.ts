@@ -1,4 +1,4 @@
-import { ModelRangeError } from '../../foundation/validity/model-range-error.js';
+import { type ModelRangeError, unknownName } from '../../foundation/validity/model-range-error.js';
 import type { BatchDocument } from '../batch/types.js';
 import type { Change } from './types.js';
 
@@ -49,9 +49,5 @@ function isContainer(value: unknown): value is Record<string, unknown> {
 }
 
 function leadsNowhere(path: string): ModelRangeError {
-  return new ModelRangeError(`A change must point into the document; received ${path}.`, {
-    code: 'unknown-name',
-    parameter: 'path',
-    received: path,
-  });
+  return unknownName('path', path, 'A change must point into the document');
 }

@@ -1,4 +1,4 @@
-import { ModelRangeError } from '../../foundation/validity/model-range-error.js';
+import { unknownName } from '../../foundation/validity/model-range-error.js';
 import { ACIDS_AND_SALTS } from './acids.js';
 import { FOODS } from './foods.js';
 import { POLYOLS_AND_FIBRES } from './polyols.js';
@@ -33,9 +33,5 @@ export function ingredient(id: IngredientId): Ingredient {
     const found = Object.hasOwn(shelf, id) ? shelf[id] : undefined;
     if (found !== undefined) return found;
   }
-  throw new ModelRangeError(`Ingredient is none the library knows; received ${String(id)}.`, {
-    code: 'unknown-name',
-    parameter: 'ingredient',
-    received: id,
-  });
+  throw unknownName('ingredient', id, 'Ingredient is none the library knows');
 }

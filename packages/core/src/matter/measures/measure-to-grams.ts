@@ -1,7 +1,7 @@
 import type { Checked, ModelWarning, None, Span } from '../../foundation/results/types.js';
 import { requireWithin } from '../../foundation/validity/check.js';
 import type { CitedRange } from '../../foundation/validity/constants.js';
-import { ModelRangeError } from '../../foundation/validity/model-range-error.js';
+import { unknownName } from '../../foundation/validity/model-range-error.js';
 import { GRAMS_PER_ML, type WeightByForm } from './grams-per-ml.js';
 import type { MeasureUnit } from './types.js';
 import { DROP_ML, GRAMS_PER_UNIT, MILLILITRES_PER_UNIT } from './units.js';
@@ -55,11 +55,7 @@ export function measureToGrams(
   }
   const millilitresEach = lookUp(MILLILITRES_PER_UNIT, unit);
   if (millilitresEach === undefined) {
-    throw new ModelRangeError(`Unit is none the library knows; received ${String(unit)}.`, {
-      code: 'unknown-name',
-      parameter: 'unit',
-      received: unit,
-    });
+    throw unknownName('unit', unit, 'Unit is none the library knows');
   }
   const forms: WeightByForm | undefined = lookUp(GRAMS_PER_ML, ingredient);
   if (forms === undefined) return { kind: 'none', reason: 'no-weight-for-this' };

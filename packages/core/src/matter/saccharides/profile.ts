@@ -37,17 +37,19 @@ export function profileFromDextroseEquivalent(
   requireConversion(conversion);
   const limits = CONVERSION_DEXTROSE_EQUIVALENTS[conversion];
   requireWithin('dextroseEquivalent', dextroseEquivalent, limits);
-  if (conversion === 'high-maltose') {
-    return { profile: profileOf(HIGH_MALTOSE_PROFILE), warnings: [] };
-  }
-  return conversion === 'enzyme'
-    ? { profile: profileAlong(ENZYME_PROFILES, dextroseEquivalent), warnings: [] }
-    : {
-        profile: profileAlong(ACID_PROFILES, dextroseEquivalent),
-        warnings: warnOutside(
-          'dextroseEquivalent',
-          dextroseEquivalent,
-          ACID_PROFILE_TESTED_DEXTROSE_EQUIVALENT,
-        ),
-      };
+  const profile =
+    conversion === 'high-maltose'
+      ? profileOf(HIGH_MALTOSE_PROFILE)
+      : profileAlong(conversion === 'enzyme' ? ENZYME_PROFILES : ACID_PROFILES, dextroseEquivalent);
+  return {
+    profile,
+    warnings:
+      conversion === 'acid'
+        ? warnOutside(
+            'dextroseEquivalent',
+            dextroseEquivalent,
+            ACID_PROFILE_TESTED_DEXTROSE_EQUIVALENT,
+          )
+        : [],
+  };
 }

@@ -1,6 +1,6 @@
 import type { Span } from '../../foundation/results/types.js';
 import { requireWithin } from '../../foundation/validity/check.js';
-import { ModelRangeError } from '../../foundation/validity/model-range-error.js';
+import { unknownName } from '../../foundation/validity/model-range-error.js';
 import { CONVERSION_DEXTROSE_EQUIVALENTS } from './profile-rows.js';
 import type { Conversion, Profile } from './types.js';
 
@@ -16,10 +16,6 @@ export function requireProfile({ dp1, dp2, dp3, dp4plus }: Profile): void {
 /** @throws ModelRangeError if there is no such way of cutting starch. */
 export function requireConversion(conversion: Conversion): void {
   if (!Object.hasOwn(CONVERSION_DEXTROSE_EQUIVALENTS, conversion)) {
-    throw new ModelRangeError(`No starch syrup is cut by ${String(conversion)}.`, {
-      code: 'unknown-name',
-      parameter: 'conversion',
-      received: conversion,
-    });
+    throw unknownName('conversion', conversion, 'No starch syrup is cut this way');
   }
 }

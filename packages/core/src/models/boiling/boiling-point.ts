@@ -1,3 +1,4 @@
+import { around } from '../../foundation/results/band.js';
 import type { Checked, Span } from '../../foundation/results/types.js';
 import { requireWithin } from '../../foundation/validity/check.js';
 import type { Mixture } from '../../matter/mixture/types.js';
@@ -68,7 +69,7 @@ export function boilingPointAt(
     boilingPointC,
     boilingPointElevationK: boilingPointC - water.boilingPointC,
     pressurePa,
-    band: [boilingPointC - plusMinusK, boilingPointC + plusMinusK],
+    band: around(boilingPointC, plusMinusK),
     warnings: boilWarnings(...at),
   };
 }

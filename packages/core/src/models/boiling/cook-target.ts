@@ -1,3 +1,4 @@
+import { around } from '../../foundation/results/band.js';
 import type { Checked, Span } from '../../foundation/results/types.js';
 import { warnOutside } from '../../foundation/validity/check.js';
 import type { Mixture } from '../../matter/mixture/types.js';
@@ -63,7 +64,7 @@ export function cookTarget(
   return {
     temperatureC: there.boilingPointC,
     shiftK,
-    band: [there.boilingPointC - plusMinusK, there.boilingPointC + plusMinusK],
+    band: around(there.boilingPointC, plusMinusK),
     warnings: [
       ...there.warnings,
       ...warnOutside('fromTemperatureC', temperatureC, BOIL_TESTED_C),

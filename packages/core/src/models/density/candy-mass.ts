@@ -1,7 +1,7 @@
 import type { Span } from '../../foundation/results/types.js';
 import { requireWithin } from '../../foundation/validity/check.js';
 import type { CitedRange } from '../../foundation/validity/constants.js';
-import { ModelRangeError } from '../../foundation/validity/model-range-error.js';
+import { unknownName } from '../../foundation/validity/model-range-error.js';
 
 /** How a mass stands: poured hot, or cooled to a piece. */
 export type CandyState = 'hot' | 'cooled';
@@ -106,8 +106,5 @@ export function cavityFromPieceMass({ massG }: { readonly massG: number }): {
 
 function requireKnown(parameter: string, received: string, known: object): void {
   if (Object.hasOwn(known, received)) return;
-  throw new ModelRangeError(
-    `There is no estimate for this ${parameter}; received ${String(received)}.`,
-    { code: 'unknown-name', parameter, received },
-  );
+  throw unknownName(parameter, received, `There is no estimate for this ${parameter}`);
 }

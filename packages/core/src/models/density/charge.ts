@@ -1,3 +1,4 @@
+import { around } from '../../foundation/results/band.js';
 import type { Checked, Span } from '../../foundation/results/types.js';
 import { requireWithin } from '../../foundation/validity/check.js';
 import type { CitedConstants } from '../../foundation/validity/constants.js';
@@ -36,7 +37,7 @@ export function chargeDensity(
   const densityGPerMl = densityKgPerM3 / 1_000;
   return {
     densityGPerMl,
-    band: [densityGPerMl - plusMinusGPerMl.value, densityGPerMl + plusMinusGPerMl.value],
+    band: around(densityGPerMl, plusMinusGPerMl.value),
     warnings,
   };
 }

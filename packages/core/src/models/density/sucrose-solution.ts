@@ -19,9 +19,13 @@ export const WATER_DENSITY_COEFFICIENTS = [
 ] as const;
 const WATER_DENSITY_SLOPE = 16.887236e-3;
 
+/** Strengths the polynomial answers for, °Bx; beyond 85 it is run on. */
 export const DENSITY_DOMAIN_BRIX: Span = [0, 100];
+/** Strengths it was held against printed rows for, °Bx. */
 export const DENSITY_TESTED_BRIX: Span = [0, 85];
+/** Temperatures it answers for, °C. */
 export const DENSITY_DOMAIN_C: Span = [0, 150];
+/** Temperatures it was fitted between, °C. */
 export const DENSITY_TESTED_C: Span = [0, 100];
 
 /**

@@ -1,3 +1,4 @@
+import { around } from '../../foundation/results/band.js';
 import type { Checked, Span } from '../../foundation/results/types.js';
 import { warnOutside } from '../../foundation/validity/check.js';
 import type { Mixture } from '../../matter/mixture/types.js';
@@ -84,8 +85,4 @@ function glassBandK({ mixed, ownBandK }: DryMixture, waterMassFraction: number):
   const wet = Math.min(1, waterMassFraction / fullyWetMassFraction.value);
   const byKindK = oneSugarK.value + mixed * (mixingK.value + wet * waterInMixtureK.value);
   return Math.max(byKindK, ownBandK);
-}
-
-function around(value: number, halfWidth: number): Span {
-  return [value - halfWidth, value + halfWidth];
 }

@@ -1,6 +1,6 @@
 import type { Span } from '../../foundation/results/types.js';
 import { celsiusFromFahrenheit } from '../../foundation/units/temperature.js';
-import { ModelRangeError } from '../../foundation/validity/model-range-error.js';
+import { unknownName } from '../../foundation/validity/model-range-error.js';
 import { DRY_SUGAR_FROM_F, STAGE_RUNGS } from './rungs.js';
 import { sucroseSolids } from './sucrose-curve.js';
 import type { StageAim, StageId } from './types.js';
@@ -37,22 +37,14 @@ export function stageTarget({
   readonly aim?: StageAim | undefined;
 }): StageTarget {
   const rung = STAGE_RUNGS.find((one) => one.kind === 'stage' && one.id === stage);
-  if (rung === undefined) throw unknownName('stage', stage);
+  if (rung === undefined) throw unknownName('stage', stage, 'There is no such stage');
   const { lowF, highF } = rung;
   const aimF = { low: lowF, middle: (lowF + highF) / 2, high: highF }[aim];
-  if (aimF === undefined) throw unknownName('aim', aim);
+  if (aimF === undefined) throw unknownName('aim', aim, 'There is no such aim');
   const seaLevelSucroseC = celsiusFromFahrenheit(aimF);
   return {
     seaLevelSucroseC,
     drySolidsMassFraction: lowF >= DRY_SUGAR_FROM_F ? null : sucroseSolids(seaLevelSucroseC),
     rangeC: [celsiusFromFahrenheit(lowF), celsiusFromFahrenheit(highF)],
   };
-}
-
-function unknownName(parameter: string, received: string): ModelRangeError {
-  return new ModelRangeError(`There is no such ${parameter}; received ${String(received)}.`, {
-    code: 'unknown-name',
-    parameter,
-    received,
-  });
 }

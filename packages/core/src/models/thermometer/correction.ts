@@ -1,4 +1,4 @@
-import { exactly, joinBands } from '../../foundation/results/band.js';
+import { around, exactly, joinBands } from '../../foundation/results/band.js';
 import type { Span } from '../../foundation/results/types.js';
 import { requireWithin } from '../../foundation/validity/check.js';
 import {
@@ -55,7 +55,7 @@ export function thermometerReading(
   return {
     readingC,
     correction,
-    band: joinBands(readingC, exactly(otherC), around(readingC, trueC - checkedAtC)),
+    band: joinBands(readingC, exactly(otherC), openBand(readingC, trueC - checkedAtC)),
   };
 }
 
@@ -91,12 +91,11 @@ export function trueFromReading(
   return {
     trueC,
     correction,
-    band: joinBands(trueC, exactly(otherC), around(trueC, trueC - checkedAtC)),
+    band: joinBands(trueC, exactly(otherC), openBand(trueC, trueC - checkedAtC)),
   };
 }
 
 /** A degree either way for every fifty degrees from the only check. */
-function around(value: number, awayK: number): Span {
-  const halfWidth = THERMOMETER_CONSTANTS.openKPerK.value * Math.abs(awayK);
-  return [value - halfWidth, value + halfWidth];
+function openBand(value: number, awayK: number): Span {
+  return around(value, THERMOMETER_CONSTANTS.openKPerK.value * Math.abs(awayK));
 }

@@ -1,6 +1,6 @@
 import { requireWithin } from '../../foundation/validity/check.js';
 import type { CitedConstants } from '../../foundation/validity/constants.js';
-import { ModelRangeError } from '../../foundation/validity/model-range-error.js';
+import { unknownName } from '../../foundation/validity/model-range-error.js';
 import { THERMOMETER_DOMAIN_C } from './scale-line.js';
 
 const source = 'emergent-column';
@@ -43,11 +43,7 @@ export function stemCorrection({
   requireWithin('exposedK', exposedK, [0, 400]);
   requireWithin('stemC', stemC, THERMOMETER_DOMAIN_C);
   if (!Object.hasOwn(STEM_CONSTANTS, liquid)) {
-    throw new ModelRangeError(`Liquid must be mercury or spirit; received ${String(liquid)}.`, {
-      code: 'unknown-name',
-      parameter: 'liquid',
-      received: liquid,
-    });
+    throw unknownName('liquid', liquid, 'Liquid must be mercury or spirit');
   }
   return { correctionK: STEM_CONSTANTS[liquid].value * exposedK * (readingC - stemC) };
 }

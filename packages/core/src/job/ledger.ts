@@ -32,19 +32,28 @@ export function take<T extends number | string | boolean>(
 ): T {
   if (given !== undefined) return given;
   const { value, low, high, grade } = fallback;
-  ledger.defaults.push({
-    path,
-    value,
-    ...(low === undefined ? {} : { low }),
-    ...(high === undefined ? {} : { high }),
-    grade,
-  });
+  ledger.defaults.push({ path, value, low, high, grade });
   return value;
+}
+
+/** Writes down what stands in for a field of the document. */
+export function assume(
+  ledger: Ledger,
+  path: string,
+  value: TakenDefault['value'],
+  grade: Grade = 'assumed',
+): void {
+  ledger.defaults.push({ path, value, grade });
 }
 
 /** Writes down that the document says nothing and the plan goes without. */
 export function leaveOut(ledger: Ledger, path: string, given: unknown): void {
-  if (given === undefined) ledger.defaults.push({ path, value: 'unknown', grade: 'assumed' });
+  if (given === undefined) assume(ledger, path, 'unknown');
+}
+
+/** Writes down what stands in the way; nothing comes of the question. */
+export function refuse(ledger: Ledger, problem: Problem): undefined {
+  ledger.problems.push(problem);
 }
 
 /** Adds warnings that are not there yet. */

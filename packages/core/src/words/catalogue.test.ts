@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Advice, AdviceCode, Severity } from '../job/advice/types.js';
+import type { Advice, AdviceCode, RemedyCode, Severity } from '../job/advice/types.js';
 import type { CautionId } from '../job/plan/types.js';
 import { CAUTION_SOURCES } from '../sources/registry/cautions.js';
 import { ADVICE_WORDS } from './advice/advice-words.js';
@@ -109,12 +109,16 @@ describe('advice', () => {
       remedyLabel({ code: 'more-moulds', changes: [{ path: '/mould/moulds', value: 4 }] }),
     ).toBe('Take 4 moulds');
     expect(remedyLabel({ code: 'weigh-it', changes: [] })).toBe('Weigh it');
-    expect(remedyLabel({ code: 'not-yet-thought-of', changes: [] })).toBe('Not yet thought of');
+    const later = 'not-yet-thought-of' as RemedyCode;
+    expect(remedyLabel({ code: later, changes: [] })).toBe('Not yet thought of');
   });
 
-  it.each(Object.keys(REMEDY_WORDS))('has a label for a remedy without numbers too: %s', (code) => {
-    expect(remedyLabel({ code, changes: [] })).toMatch(/^[A-Z][^{}|]+$/);
-  });
+  it.each(Object.keys(REMEDY_WORDS) as RemedyCode[])(
+    'has a label for a remedy without numbers too: %s',
+    (code) => {
+      expect(remedyLabel({ code, changes: [] })).toMatch(/^[A-Z][^{}|]+$/);
+    },
+  );
 });
 
 describe('cautions', () => {

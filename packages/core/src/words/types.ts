@@ -48,7 +48,8 @@ export type AdviceWords = {
 
 /** What is said about a stage, or about the gap between two. */
 export type StageWords = {
-  readonly name: string;
+  /** Where the id, its hyphens made spaces, is not the name already. */
+  readonly name?: string;
   /** Begins with the name; says what it is. */
   readonly sentence: string;
   readonly use: string;
@@ -64,7 +65,8 @@ export type Catalogue = {
   readonly advice: Readonly<Record<AdviceCode, AdviceWords>>;
   readonly cautions: Readonly<Record<CautionId, CautionWords>>;
   readonly grades: Readonly<Record<Grade, string>>;
-  readonly ingredients: Readonly<Record<IngredientId, ByRegion>>;
+  /** Where the id, its hyphens made spaces, is not the name already. */
+  readonly ingredients: Readonly<Partial<Record<IngredientId, ByRegion>>>;
   readonly kitchenFrom: Readonly<Record<PlannedKitchen['from'], string>>;
   readonly measureUnits: Readonly<Record<MeasureUnit, readonly [one: string, many: string]>>;
   readonly models: Readonly<Record<PlanModelId, string>>;
@@ -74,7 +76,8 @@ export type Catalogue = {
   readonly regionWords: Readonly<Record<string, readonly [world: string, us: string]>>;
   readonly remedies: Readonly<Record<RemedyCode, Sentence>>;
   readonly severities: Readonly<Record<Severity, string>>;
-  readonly species: Readonly<Record<SpeciesId | 'syrup-solids', string>>;
+  /** Where the id, its hyphens made spaces, is not the name already. */
+  readonly species: Readonly<Partial<Record<SpeciesId | 'syrup-solids', string>>>;
   readonly stages: Readonly<Record<StageOrGapId, StageWords>>;
   readonly steps: Readonly<Record<StepId, readonly Sentence[]>>;
   readonly warnings: Readonly<Record<WarningCode, readonly Sentence[]>>;

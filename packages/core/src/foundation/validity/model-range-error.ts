@@ -20,9 +20,9 @@ export class ModelRangeError extends RangeError {
   /** Tells this error from others, also when two copies of the library are loaded. */
   override readonly name = 'ModelRangeError';
   /** Stable code. */
-  readonly code: RangeErrorCode;
+  readonly code!: RangeErrorCode;
   /** The quantity in question, under the name it has in code. */
-  readonly parameter: string;
+  readonly parameter!: string;
   /** What was given. */
   readonly received: unknown;
   /** What is possible, in the unit of the parameter. */
@@ -33,11 +33,8 @@ export class ModelRangeError extends RangeError {
   /** Makes the error; the library's own checks are the usual callers. */
   constructor(message: string, details: RangeErrorDetails) {
     super(message);
-    this.code = details.code;
-    this.parameter = details.parameter;
-    this.received = details.received;
-    this.limits = details.limits;
     this.docs = `errors/${details.code}`;
+    Object.assign(this, details);
   }
 }
 

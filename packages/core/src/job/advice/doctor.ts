@@ -1,3 +1,4 @@
+import { totalG } from '../../matter/mixture/assemble.js';
 import { speciesShare } from '../plan/cautions.js';
 import { scaleLine, tidy } from './amounts.js';
 import type { AdviceContext } from './context.js';
@@ -15,8 +16,8 @@ export function noDoctor(context: AdviceContext): Advice | undefined {
   const { lines, finished } = context;
   const { wholeDoctorShare, sugarSweetShare } = ADVICE_THRESHOLDS;
   const sucroseShare = speciesShare(finished, 'sucrose') / finished.drySolidsMassFraction;
-  const dissolved = finished.solids.reduce((sum, { massG }) => sum + massG, 0);
-  const doctorShare = 1 - (speciesShare(finished, 'sucrose') * finished.massG) / dissolved;
+  const doctorShare =
+    1 - (speciesShare(finished, 'sucrose') * finished.massG) / totalG(finished.solids);
   const acidInTheBoil = lines.some(
     ({ record, late, massG }) => record.kind === 'acid' && !late && massG > 0,
   );

@@ -1,7 +1,6 @@
 import { isNone } from '../../foundation/results/is-none.js';
 import { measureToGrams } from '../../matter/measures/index.js';
-import type { Ledger } from '../ledger.js';
-import { warn } from '../ledger.js';
+import { assume, type Ledger, refuse, warn } from '../ledger.js';
 import type { Ranged } from '../plan/ranged.js';
 import type { Line } from './lines.js';
 
@@ -51,7 +50,7 @@ function openLine(line: Line, lines: readonly Line[], ledger: Ledger): OpenLine 
       ...(form === undefined ? {} : { form }),
     });
     if (isNone(weighed)) {
-      ledger.problems.push({
+      refuse(ledger, {
         code: 'no-weight-for-measure',
         path: `${line.path}/measure`,
         received: form ?? unit,
@@ -60,11 +59,7 @@ function openLine(line: Line, lines: readonly Line[], ledger: Ledger): OpenLine 
     }
     warn(ledger, weighed.warnings);
     if (form === undefined && weighed.form !== null) {
-      ledger.defaults.push({
-        path: `${line.path}/measure/form`,
-        value: weighed.form,
-        grade: 'practice',
-      });
+      assume(ledger, `${line.path}/measure/form`, weighed.form, 'practice');
     }
     const { massG, band } = weighed;
     return {
@@ -85,7 +80,7 @@ function openMass(
   behind: readonly Line[],
 ): OpenMass {
   if (behind.includes(line)) {
-    ledger.problems.push({ code: 'circular-share', path: line.path, received: line.id });
+    refuse(ledger, { code: 'circular-share', path: line.path, received: line.id });
     return NOTHING;
   }
   const amount = line.line;
@@ -93,7 +88,7 @@ function openMass(
   if ('shareOfFinished' in amount) return { ...NOTHING, perFinished: amount.shareOfFinished };
   if ('shareOfDrySolids' in amount) {
     if (line.drySolids.value <= 0) {
-      ledger.problems.push({
+      refuse(ledger, {
         code: 'share-of-nothing',
         path: `${line.path}/shareOfDrySolids`,
         received: line.id,
@@ -109,7 +104,7 @@ function openMass(
   }
   const { ingredient, drySolidsMassFraction } = amount.makeUpWaterFor;
   if (line.record.kind !== 'water') {
-    ledger.problems.push({
+    refuse(ledger, {
       code: 'only-water',
       path: `${line.path}/makeUpWaterFor`,
       received: line.id,
@@ -120,7 +115,7 @@ function openMass(
   return sumOver(ingredient, `${line.path}/makeUpWaterFor/ingredient`, (other) => {
     const share = other.drySolids.value / drySolidsMassFraction - 1;
     if (share < 0) {
-      ledger.problems.push({
+      refuse(ledger, {
         code: 'outside-range',
         path: `${line.path}/makeUpWaterFor/drySolidsMassFraction`,
         received: drySolidsMassFraction,
@@ -133,7 +128,7 @@ function openMass(
   function sumOver(ingredient: string, path: string, shareOf: (other: Line) => number): OpenMass {
     const others = lines.filter((other) => other.id === ingredient && other !== line);
     if (others.length === 0)
-      ledger.problems.push({ code: 'share-of-nothing', path, received: ingredient });
+      refuse(ledger, { code: 'share-of-nothing', path, received: ingredient });
     return others.reduce((sum, other) => {
       const share = shareOf(other);
       const { grams, perSolid, perFinished } = openMass(other, lines, ledger, [...behind, line]);

@@ -1,10 +1,10 @@
 import { isModelRangeError } from '../../foundation/validity/model-range-error.js';
-import { INGREDIENT_IDS, ingredient } from '../../matter/ingredients/index.js';
-import type { Ingredient, IngredientId } from '../../matter/ingredients/types.js';
+import { findIngredient } from '../../matter/ingredients/ingredient.js';
+import type { Ingredient } from '../../matter/ingredients/types.js';
 import { mixture } from '../../matter/mixture/index.js';
 import type { Part } from '../../matter/mixture/types.js';
-import { type Ledger, take } from '../ledger.js';
-import type { Ranged } from '../plan/ranged.js';
+import { assume, type Ledger, refuse, take } from '../ledger.js';
+import { type Ranged, ranged } from '../plan/ranged.js';
 import { ownIngredient } from './own-ingredient.js';
 import type { BatchDocument, FormulaLine, When } from './types.js';
 
@@ -47,17 +47,13 @@ function recordOf(
     ? ingredients[line.ingredient]
     : undefined;
   if (own !== undefined) return ownIngredient(line.ingredient, own, ledger);
-  if (isKnown(line.ingredient)) return ingredient(line.ingredient);
-  ledger.problems.push({
+  const known = findIngredient(line.ingredient);
+  if (known !== undefined) return known;
+  return refuse(ledger, {
     code: 'unknown-name',
     path: `${path}/ingredient`,
     received: line.ingredient,
   });
-  return undefined;
-}
-
-function isKnown(id: string): id is IngredientId {
-  return (INGREDIENT_IDS as readonly string[]).includes(id);
 }
 
 function readLine(line: FormulaLine, record: Ingredient, path: string, ledger: Ledger): Line {
@@ -66,14 +62,10 @@ function readLine(line: FormulaLine, record: Ingredient, path: string, ledger: L
     grade: 'practice',
   });
   const { drySolidsMassFraction: dry, dextroseEquivalent: de } = record;
-  const drySolids: Ranged =
+  const drySolids =
     line.drySolidsMassFraction === undefined
-      ? { value: dry.value, low: dry.low ?? dry.value, high: dry.high ?? dry.value }
-      : {
-          value: line.drySolidsMassFraction,
-          low: line.drySolidsMassFraction,
-          high: line.drySolidsMassFraction,
-        };
+      ? ranged(dry.value, dry.low, dry.high)
+      : ranged(line.drySolidsMassFraction);
   if (dry.value > 0 || line.drySolidsMassFraction !== undefined) {
     take(ledger, `${path}/drySolidsMassFraction`, line.drySolidsMassFraction, dry);
   }
@@ -84,18 +76,13 @@ function readLine(line: FormulaLine, record: Ingredient, path: string, ledger: L
     late: when === 'off-heat',
   };
   if (de === undefined || line.profile !== undefined) return { ...shared, ...timed };
-  if (line.conversion === undefined)
-    ledger.defaults.push({ path: `${path}/conversion`, value: 'unknown', grade: 'assumed' });
+  if (line.conversion === undefined) assume(ledger, `${path}/conversion`, 'unknown');
   const value = take(ledger, `${path}/dextroseEquivalent`, line.dextroseEquivalent, de);
-  const given = line.dextroseEquivalent !== undefined;
   return {
     ...shared,
     ...timed,
-    dextroseEquivalent: {
-      value,
-      low: given ? value : (de.low ?? value),
-      high: given ? value : (de.high ?? value),
-    },
+    dextroseEquivalent:
+      line.dextroseEquivalent === undefined ? ranged(value, de.low, de.high) : ranged(value),
   };
 }
 
@@ -114,7 +101,7 @@ function isMixable(line: Line, path: string, ledger: Ledger): boolean {
   if (line.record.dextroseEquivalent === undefined) {
     for (const field of ['dextroseEquivalent', 'conversion', 'profile'] as const) {
       if (line.line[field] === undefined) continue;
-      ledger.problems.push({
+      refuse(ledger, {
         code: 'only-starch-syrup',
         path: `${path}/${field}`,
         received: line.line[field],
@@ -130,7 +117,7 @@ function isMixable(line: Line, path: string, ledger: Ledger): boolean {
     const { parameter, received, limits } = error;
     const ofProfile = parameter.endsWith('OfProfile');
     const field = ofProfile ? 'profile' : parameter in line.line ? parameter : undefined;
-    ledger.problems.push({
+    refuse(ledger, {
       code: parameter === 'sumOfProfile' ? 'shares-do-not-sum' : 'outside-range',
       path: field === undefined ? path : `${path}/${field}`,
       received,

@@ -1,5 +1,5 @@
 import type { Ingredient } from '../../matter/ingredients/types.js';
-import type { Ledger } from '../ledger.js';
+import { type Ledger, refuse } from '../ledger.js';
 import type { OwnIngredient } from './types.js';
 
 const source = 'given-by-the-cook',
@@ -20,13 +20,12 @@ export function ownIngredient(
   const isWater = own.drySolidsMassFraction === 0;
   const wanted = isSyrup || isWater ? 0 : 1;
   if (Math.abs(sum - wanted) > SHARE_ROUNDING) {
-    ledger.problems.push({
+    return refuse(ledger, {
       code: 'shares-do-not-sum',
       path: `/ingredients/${name.replaceAll('~', '~0').replaceAll('/', '~1')}`,
       received: sum,
       limits: [wanted, wanted],
     });
-    return undefined;
   }
   return {
     kind: own.kind,

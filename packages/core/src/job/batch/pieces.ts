@@ -1,6 +1,6 @@
 import { pieceMassFromCavity } from '../../models/density/index.js';
-import { type Ledger, leaveOut, take } from '../ledger.js';
-import type { Ranged } from '../plan/ranged.js';
+import { type Ledger, leaveOut, refuse, take } from '../ledger.js';
+import { type Ranged, ranged } from '../plan/ranged.js';
 import type { BatchDocument } from './types.js';
 
 /** Film of mass left on the pan, g per litre it holds: common practice, and an estimate. */
@@ -52,7 +52,7 @@ export function readPieces(batch: BatchDocument, ledger: Ledger): Wanted {
     mould?.cavityMl !== undefined &&
     pieces.cavityMl !== mould.cavityMl
   ) {
-    ledger.problems.push({
+    refuse(ledger, {
       code: 'two-cavity-sizes',
       path: '/pieces/cavityMl',
       also: '/mould/cavityMl',
@@ -62,11 +62,10 @@ export function readPieces(batch: BatchDocument, ledger: Ledger): Wanted {
   }
   leaveOut(ledger, '/mould/cavityMl', mould?.cavityMl);
   leaveOut(ledger, '/pieces/count', pieces?.count);
-  const weighed = pieces?.massG;
-  if (weighed === undefined && cavityMl === undefined) {
+  if (pieces?.massG === undefined && cavityMl === undefined) {
     leaveOut(ledger, '/pieces/massG', undefined);
     if (pieces?.count !== undefined) {
-      ledger.problems.push({
+      refuse(ledger, {
         code: 'piece-without-size',
         path: '/pieces',
         received: pieces.count,
@@ -75,13 +74,8 @@ export function readPieces(batch: BatchDocument, ledger: Ledger): Wanted {
     }
   }
   return {
-    piece:
-      weighed !== undefined
-        ? exactly(weighed)
-        : cavityMl === undefined
-          ? undefined
-          : fromCavity(cavityMl, ledger),
-    pieceIsGiven: weighed !== undefined,
+    piece: readPiece(pieces?.massG, cavityMl, ledger),
+    pieceIsGiven: pieces?.massG !== undefined,
     cavityMl,
     count: pieces?.count,
     finishedMassG: pieces?.finishedMassG,
@@ -124,22 +118,20 @@ function readLoss(batch: BatchDocument, ledger: Ledger): Wanted['loss'] {
   }
   const { value, low, high, grade } = PAN_FILM_G_PER_L;
   ledger.defaults.push({ path, value: 'film-of-the-pan', grade, low, high });
-  return {
-    kind: 'film',
-    amount: { value: value * litres, low: low * litres, high: high * litres },
-  };
+  return { kind: 'film', amount: ranged(value * litres, low * litres, high * litres) };
 }
 
-function fromCavity(cavityMl: number, ledger: Ledger): Ranged {
+function readPiece(
+  weighedG: number | undefined,
+  cavityMl: number | undefined,
+  ledger: Ledger,
+): Ranged | undefined {
+  if (weighedG !== undefined) return ranged(weighedG);
+  if (cavityMl === undefined) return undefined;
   const { massG, band } = pieceMassFromCavity({ cavityMl });
-  ledger.defaults.push({
-    path: '/pieces/massG',
-    value: massG,
-    low: band[0],
-    high: band[1],
-    grade: 'practice',
-  });
-  return { value: massG, low: band[0], high: band[1] };
+  const piece = ranged(massG, ...band);
+  take(ledger, '/pieces/massG', undefined, { ...piece, grade: 'practice' });
+  return piece;
 }
 
 function given(
@@ -149,9 +141,5 @@ function given(
   ledger: Ledger,
 ): Ranged {
   const taken = take(ledger, path, value, fallback);
-  return value === undefined ? fallback : exactly(taken);
-}
-
-function exactly(value: number): Ranged {
-  return { value, low: value, high: value };
+  return value === undefined ? fallback : ranged(taken);
 }

@@ -22,6 +22,7 @@ export function planComposition(question: CompositionQuestion): PlannedCompositi
   const { outcome, inputs, stop, firstBoil, finished, lateWaterG } = question;
   const { baseMoisture, baseG, boilOffG, moisture, finishedG } = outcome;
   const dryG = baseG * stop.baseDrySolids;
+  // The drier the base really is at this temperature, the less it weighs.
   const baseBand = joinBands(baseG, inputs.baseG, [
     dryG / stop.drySolidsBand[1],
     dryG / stop.drySolidsBand[0],

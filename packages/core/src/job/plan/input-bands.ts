@@ -1,7 +1,7 @@
 import type { Span } from '../../foundation/results/types.js';
 import { newLedger } from '../ledger.js';
 import { fillPots, type Outcome, outcomeOf, type WeighedLine } from './outcome.js';
-import type { Ranged } from './ranged.js';
+import { type Ranged, ranged } from './ranged.js';
 import { findStop, type Stop, type StopQuestion } from './stop.js';
 
 /** Everything an input can move. */
@@ -67,17 +67,12 @@ export function inputBands(
 function movesOf(line: WeighedLine): readonly WeighedLine[] {
   const { drySolids, dextroseEquivalent, spread, massG } = line;
   return [
-    ...ends(drySolids).map((value) => ({ ...line, drySolids: { value, low: value, high: value } })),
+    ...ends(drySolids).map((value) => ({ ...line, drySolids: ranged(value) })),
     ...ends(spread).map((value) => ({ ...line, massG: massG * value })),
-    ...(dextroseEquivalent === undefined
-      ? []
-      : ends(dextroseEquivalent).map((value) => ({
-          ...line,
-          dextroseEquivalent: { value, low: value, high: value },
-        }))),
+    ...ends(dextroseEquivalent).map((value) => ({ ...line, dextroseEquivalent: ranged(value) })),
   ];
 }
 
-function ends({ value, low, high }: Ranged): readonly number[] {
+function ends({ value, low, high }: Ranged = ranged(0)): readonly number[] {
   return [low, high].filter((end) => end !== value);
 }

@@ -1,6 +1,6 @@
 import type { Span } from '../../foundation/results/types.js';
 import type { BatchDocument } from '../batch/types.js';
-import { type Ledger, leaveOut, take } from '../ledger.js';
+import { assume, type Ledger, leaveOut, take } from '../ledger.js';
 import { figure } from './figure.js';
 import type { PlannedKeeping } from './types.js';
 
@@ -24,11 +24,7 @@ export function readStore(batch: BatchDocument, ledger: Ledger): Store {
   leaveOut(ledger, '/room/relativeHumidity', room?.relativeHumidity);
   const relativeHumidity = store?.relativeHumidity ?? room?.relativeHumidity;
   if (store?.relativeHumidity === undefined) {
-    ledger.defaults.push({
-      path: '/store/relativeHumidity',
-      value: relativeHumidity ?? 'unknown',
-      grade: 'assumed',
-    });
+    assume(ledger, '/store/relativeHumidity', relativeHumidity ?? 'unknown');
   }
   return {
     storeC: take(ledger, '/store/temperatureC', store?.temperatureC, {

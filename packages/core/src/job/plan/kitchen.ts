@@ -12,7 +12,7 @@ import { THERMOMETER_SCALE_DOMAIN_K } from '../../models/thermometer/index.js';
 import { remedy } from '../advice/remedy.js';
 import { BATCH_LIMITS } from '../batch/limits.js';
 import type { BatchDocument } from '../batch/types.js';
-import { type Ledger, take, warn } from '../ledger.js';
+import { assume, type Ledger, refuse, take, warn } from '../ledger.js';
 import { figure } from './figure.js';
 import type { PlannedKitchen } from './types.js';
 
@@ -49,21 +49,16 @@ export type Kitchen = {
 export function readKitchen(batch: BatchDocument, ledger: Ledger): Kitchen | undefined {
   const { boilingWaterReadingC: boil, iceWaterReadingC: ice } = batch.thermometer ?? {};
   if (boil !== undefined && ice !== undefined && boil - ice < THERMOMETER_SCALE_DOMAIN_K[0]) {
-    ledger.problems.push({
+    return refuse(ledger, {
       code: 'equal-readings',
       path: '/thermometer/boilingWaterReadingC',
       also: '/thermometer/iceWaterReadingC',
       received: boil,
       numbers: { boilingWaterReadingC: boil, iceWaterReadingC: ice },
     });
-    return undefined;
   }
   if (boil === undefined) {
-    ledger.defaults.push({
-      path: '/thermometer/boilingWaterReadingC',
-      value: 'taken-as-right',
-      grade: 'assumed',
-    });
+    assume(ledger, '/thermometer/boilingWaterReadingC', 'taken-as-right');
   }
   const air = readPressure(batch, ledger);
   if (ledger.problems.length > 0) return undefined;
@@ -72,7 +67,7 @@ export function readKitchen(batch: BatchDocument, ledger: Ledger): Kitchen | und
   const differenceK =
     boil === undefined || air.from === 'boiling-water-reading' ? undefined : boil - waterBoilsAtC;
   if (trusted && differenceK !== undefined && Math.abs(differenceK) > WORST_THERMOMETER_K) {
-    ledger.problems.push({
+    refuse(ledger, {
       code: 'readings-disagree',
       path: '/thermometer/boilingWaterReadingC',
       also: '/kitchen/waterBoilsAtC',
@@ -138,11 +133,7 @@ function readPressure(batch: BatchDocument, ledger: Ledger): AirAtPan {
   if (kitchen === undefined) {
     const reading = batch.thermometer?.boilingWaterReadingC;
     if (reading !== undefined) {
-      ledger.defaults.push({
-        path: '/kitchen',
-        value: 'from-the-boiling-water-reading',
-        grade: 'assumed',
-      });
+      assume(ledger, '/kitchen', 'from-the-boiling-water-reading');
       // An ice reading tells how much of it is the thermometer's own.
       const air = fromBoil(
         'boiling-water-reading',
@@ -185,7 +176,7 @@ function readPressure(batch: BatchDocument, ledger: Ledger): AirAtPan {
 function refuseImpossibleAir(pressurePa: number, reading: number, ledger: Ledger): void {
   const [low, high] = BATCH_LIMITS['kitchen/pressurePa'];
   if (pressurePa >= low && pressurePa <= high) return;
-  ledger.problems.push({
+  refuse(ledger, {
     code: 'readings-disagree',
     path: '/thermometer/boilingWaterReadingC',
     also: '/kitchen',
@@ -214,12 +205,12 @@ function readVacuum(
 ): { pressureInPanPa?: number; vacuum?: PlannedKitchen['vacuum'] } {
   const { underVacuumPa } = batch.cook;
   if (underVacuumPa === undefined) {
-    ledger.defaults.push({ path: '/cook/underVacuumPa', value: 0, grade: 'practice' });
+    assume(ledger, '/cook/underVacuumPa', 0, 'practice');
     return { pressureInPanPa: pressurePa };
   }
   const left = absolutePressure({ pressurePa, underVacuumPa });
   if (isNone(left) || left.pressurePa < LOWEST_PRESSURE_PA) {
-    ledger.problems.push({
+    refuse(ledger, {
       code: 'vacuum-deeper-than-air',
       path: '/cook/underVacuumPa',
       received: underVacuumPa,

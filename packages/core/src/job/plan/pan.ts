@@ -5,14 +5,14 @@ import type { BatchDocument } from '../batch/types.js';
 import { type Ledger, leaveOut } from '../ledger.js';
 import { figure } from './figure.js';
 import type { InputBands, Moved } from './input-bands.js';
-import type { PlannedPan } from './types.js';
+import type { Figure, PlannedPan } from './types.js';
 
 /** The pan before the boil and at the stop. */
 export function planPan(
   batch: BatchDocument,
   outcome: Moved,
   inputs: InputBands,
-  drySolidsBand: Span,
+  weighsAtStopG: Figure,
   ledger: Ledger,
 ): PlannedPan {
   const { diameterMm, capacityMl, emptyMassG } = batch.pan ?? {};
@@ -20,12 +20,7 @@ export function planPan(
   leaveOut(ledger, '/pan/capacityMl', capacityMl);
   leaveOut(ledger, '/pan/emptyMassG', emptyMassG);
   const { baseG, chargeG } = outcome;
-  // The drier the base really is at this temperature, the less it weighs.
-  const solidsG = baseG * (1 - outcome.baseMoisture);
-  const weighs = joinBands(baseG, inputs.baseG, [
-    solidsG / drySolidsBand[1],
-    solidsG / drySolidsBand[0],
-  ]);
+  const [lightest, heaviest] = weighsAtStopG.band;
   const cold = chargeDensity(outcome.startDrySolids);
   const chargeMl = chargeG / cold.densityGPerMl;
   const chargeBand = joinBands(chargeMl, scaled(inputs.chargeG, 1 / cold.densityGPerMl), [
@@ -37,11 +32,11 @@ export function planPan(
     ((massG / densityGPerMl) * 1_000) / (Math.PI * ((diameterMm ?? 1) / 2) ** 2);
   const depthMm = depthOf(baseG, hot.densityGPerMl);
   return {
-    weighsAtStopG: figure(baseG, weighs, 'boiling'),
+    weighsAtStopG,
     grossAtStopG:
       emptyMassG === undefined
         ? undefined
-        : figure(baseG + emptyMassG, [weighs[0] + emptyMassG, weighs[1] + emptyMassG], 'boiling'),
+        : figure(baseG + emptyMassG, [lightest + emptyMassG, heaviest + emptyMassG], 'boiling'),
     chargeMl: figure(chargeMl, chargeBand, 'density'),
     filledFraction:
       capacityMl === undefined

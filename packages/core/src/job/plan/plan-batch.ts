@@ -1,5 +1,6 @@
 import { joinBands } from '../../foundation/results/band.js';
 import type { Span } from '../../foundation/results/types.js';
+import { totalG } from '../../matter/mixture/assemble.js';
 import type { Mixture } from '../../matter/mixture/types.js';
 import { boilingPoint } from '../../models/boiling/index.js';
 import { glassTransition } from '../../models/glass/index.js';
@@ -9,7 +10,7 @@ import { checkNumbers } from '../batch/limits.js';
 import { readPieces } from '../batch/pieces.js';
 import type { Problem } from '../batch/problems.js';
 import type { BatchDocument } from '../batch/types.js';
-import { leaveOut, newLedger, warn } from '../ledger.js';
+import { assume, leaveOut, newLedger, warn } from '../ledger.js';
 import { planCautions } from './cautions.js';
 import { planComposition, planLines } from './composition.js';
 import { hardnessCurve } from './curve.js';
@@ -28,7 +29,6 @@ import { causeMattersK, planTarget } from './target.js';
 import type { PlanDocument } from './types.js';
 import { weighBatch } from './weigh-batch.js';
 import { goodWindow } from './window.js';
-import { sumG } from './without-ethanol.js';
 import { planYield } from './yield.js';
 
 /** From this share of the dry solids on a mass is a polyol's, not a sugar's. */
@@ -110,7 +110,7 @@ export function planBatch(batch: BatchDocument): PlanResult {
   const lateWaterG = pots.late?.waterG ?? 0;
   const risePoints = (100 * lateWaterG) / outcome.finishedG;
   const composition = planComposition({ outcome, inputs, stop, firstBoil, finished, lateWaterG });
-  const pan = planPan(batch, outcome, inputs, stop.drySolidsBand, ledger);
+  const pan = planPan(batch, outcome, inputs, composition.baseG, ledger);
   const yielded = planYield(
     batch,
     wanted,
@@ -156,7 +156,7 @@ export function planBatch(batch: BatchDocument): PlanResult {
     causeMattersK: causeK,
     isPolyolMass,
   });
-  const acidG = sumG(lines.filter(({ record }) => record.kind === 'acid'));
+  const acidG = totalG(lines.filter(({ record }) => record.kind === 'acid'));
   const cautions = planCautions({
     lines,
     finished,
@@ -243,13 +243,11 @@ function noteUnused(batch: BatchDocument, ledger: ReturnType<typeof newLedger>):
   leaveOut(ledger, '/thermometer/maxC', batch.thermometer?.maxC);
   leaveOut(ledger, '/thermometer/readsInS', batch.thermometer?.readsInS);
   leaveOut(ledger, '/thermometer/iceWaterReadingC', batch.thermometer?.iceWaterReadingC);
-  if (batch.thermometer?.kind === undefined)
-    ledger.defaults.push({ path: '/thermometer/kind', value: 'probe', grade: 'assumed' });
-  if (batch.wrap === undefined)
-    ledger.defaults.push({ path: '/wrap', value: 'none', grade: 'assumed' });
+  if (batch.thermometer?.kind === undefined) assume(ledger, '/thermometer/kind', 'probe');
+  if (batch.wrap === undefined) assume(ledger, '/wrap', 'none');
   else if (typeof batch.wrap === 'object')
     leaveOut(ledger, '/wrap/sealFactor', batch.wrap.sealFactor);
   if (batch.handling?.stirredAfterBoil === undefined)
-    ledger.defaults.push({ path: '/handling/stirredAfterBoil', value: false, grade: 'practice' });
+    assume(ledger, '/handling/stirredAfterBoil', false, 'practice');
   leaveOut(ledger, '/water/alkalinityMmolPerL', batch.water?.alkalinityMmolPerL);
 }

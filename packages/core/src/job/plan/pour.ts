@@ -1,6 +1,6 @@
 import type { IngredientKind } from '../../matter/ingredients/types.js';
 import type { BatchDocument, MouldKind } from '../batch/types.js';
-import { type Ledger, take } from '../ledger.js';
+import { assume, type Ledger, take } from '../ledger.js';
 import type { PlannedPour } from './types.js';
 
 /**
@@ -64,12 +64,12 @@ export function planPour(question: PourQuestion, ledger: Ledger): PlannedPour {
 
 function readMouldLimit({ mould }: BatchDocument, ledger: Ledger): number | undefined {
   if (mould === undefined) {
-    ledger.defaults.push({ path: '/mould', value: 'unknown', grade: 'assumed' });
+    assume(ledger, '/mould', 'unknown');
     return undefined;
   }
   const kind = take(ledger, '/mould/kind', mould.kind, { value: 'silicone', grade: 'assumed' });
   const usual = MOULD_LIMITS_C[kind];
   if (mould.maxC !== undefined) return mould.maxC;
-  ledger.defaults.push({ path: '/mould/maxC', value: usual ?? 'no-limit', grade: 'practice' });
+  assume(ledger, '/mould/maxC', usual ?? 'no-limit', 'practice');
   return usual;
 }

@@ -1,6 +1,6 @@
 import type { OpenLine } from '../batch/amounts.js';
 import { weigh } from '../batch/amounts.js';
-import type { Ledger } from '../ledger.js';
+import { type Ledger, refuse } from '../ledger.js';
 
 /** The two numbers every share is taken of. */
 export type Sizes = {
@@ -42,17 +42,17 @@ export function sizeBatch(
     (total, { line }) => total + ('shareOfDrySolids' in line ? line.shareOfDrySolids : 0),
     0,
   );
-  if (shares > 1 + SHARE_ROUNDING) return refuse('shares-do-not-sum', shares);
+  if (shares > 1 + SHARE_ROUNDING) return noSize('shares-do-not-sum', shares);
   // dry solids of the base: base.grams + base.perSolid · solids + base.perFinished · finished
   // finished mass: that / (1 − moisture) + late.grams + late.perSolid · solids + late.perFinished · finished
   if (shares >= 1 - SHARE_ROUNDING) {
-    if (wantedG === undefined) return refuse('shares-need-a-size', shares);
+    if (wantedG === undefined) return noSize('shares-need-a-size', shares);
     const fixed = base.grams + base.perFinished * wantedG;
     const added = late.grams + late.perFinished * wantedG;
     const solidsG =
       ((wantedG - added) * (1 - baseMoisture) - fixed) /
       (base.perSolid + late.perSolid * (1 - baseMoisture));
-    return solidsG > 0 ? { solidsG, finishedG: wantedG } : refuse('shares-do-not-sum', shares);
+    return solidsG > 0 ? { solidsG, finishedG: wantedG } : noSize('shares-do-not-sum', shares);
   }
   return solveBoth();
 
@@ -70,15 +70,14 @@ export function sizeBatch(
     const finishedG = (a * late.grams - c * base.grams) / determinant;
     const comesOut = determinant > 0 && solidsG > 0 && finishedG > 0 && Number.isFinite(finishedG);
     if (comesOut) return { solidsG, finishedG };
-    return refuse(base.grams > 0 || shares > 0 ? 'shares-do-not-sum' : 'nothing-to-cook', shares);
+    return noSize(base.grams > 0 || shares > 0 ? 'shares-do-not-sum' : 'nothing-to-cook', shares);
   }
 
-  function refuse(
+  function noSize(
     code: 'shares-do-not-sum' | 'shares-need-a-size' | 'nothing-to-cook',
     received: number,
   ): undefined {
-    ledger.problems.push({ code, path: '/formula', received, limits: [1, 1] });
-    return undefined;
+    return refuse(ledger, { code, path: '/formula', received, limits: [1, 1] });
   }
 }
 

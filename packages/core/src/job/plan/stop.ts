@@ -2,14 +2,15 @@ import { findRoot } from '../../foundation/numeric/find-root.js';
 import { isNone } from '../../foundation/results/is-none.js';
 import type { Span } from '../../foundation/results/types.js';
 import { SEA_LEVEL_PRESSURE_PA } from '../../matter/air/index.js';
+import { totalG } from '../../matter/mixture/assemble.js';
 import { combine } from '../../matter/mixture/index.js';
 import type { Mixture } from '../../matter/mixture/types.js';
 import { boilingPoint, drySolidsAtBoil } from '../../models/boiling/index.js';
 import { glassTransition } from '../../models/glass/index.js';
 import { stageTarget } from '../../models/stages/index.js';
 import type { Cook } from '../batch/types.js';
-import { type Ledger, warn } from '../ledger.js';
-import { drySolidsG, sumG } from './without-ethanol.js';
+import { type Ledger, refuse, warn } from '../ledger.js';
+import { drySolidsG } from './without-ethanol.js';
 
 /** The driest mass the boiling curve answers for, dissolved solids. */
 const DRIEST = 0.9999;
@@ -70,8 +71,7 @@ function atTemperature(
         : dry.reason === 'off-scale-dry'
           ? 'off-scale-dry'
           : 'nothing-to-cook';
-    ledger.problems.push({ code, path, received: seaLevelC });
-    return undefined;
+    return refuse(ledger, { code, path, received: seaLevelC });
   }
   warn(ledger, dry.warnings);
   const here = boilingPoint(withDrySolids(base, dry.drySolidsMassFraction), { pressurePa });
@@ -133,13 +133,12 @@ function atMoisture(
   const baseG = (solidsG - (late?.waterG ?? 0) + moisture * lateG) / (1 - moisture);
   const baseDrySolids = solidsG / baseG;
   if (!(baseDrySolids < 1) || baseG <= 0 || dissolvedFromDrySolids(base, baseDrySolids) > DRIEST) {
-    ledger.problems.push({
+    return refuse(ledger, {
       code: late === undefined || late.waterG === 0 ? 'off-scale-dry' : 'late-water-exceeds-target',
       path,
       received: moisture,
       numbers: { lateWaterG: late?.waterG ?? 0, moistureMassFraction: moisture },
     });
-    return undefined;
   }
   return atSolids(question, baseDrySolids, asked, ledger);
 }
@@ -150,22 +149,20 @@ function atGlassPoint(question: StopQuestion, wantedC: number, ledger: Ledger): 
   const glassAt = (dry: number) => glassTransition(withDrySolids(whole, dry)).glassTransitionC;
   const hardestC = glassAt(1);
   if (hardestC <= wantedC) {
-    ledger.problems.push({
+    return refuse(ledger, {
       code: 'glass-point-out-of-reach',
       path: '/cook/toGlassTransitionC',
       received: wantedC,
       numbers: { wantedC, hardestC },
     });
-    return undefined;
   }
   const softest = 0.3;
   if (glassAt(softest) >= wantedC) {
-    ledger.problems.push({
+    return refuse(ledger, {
       code: 'already-drier',
       path: '/cook/toGlassTransitionC',
       received: wantedC,
     });
-    return undefined;
   }
   const dry = findRoot((x) => glassAt(x) - wantedC, [softest, 1]);
   return atMoisture(question, 1 - dry, 'glass-transition', '/cook/toGlassTransitionC', ledger);
@@ -200,13 +197,13 @@ export function withDrySolids(mixed: Mixture, drySolids: number): Mixture {
 
 /** Dry matter of the whole, from the solids of the solution alone. */
 export function drySolidsFromDissolved(mixed: Mixture, dissolved: number): number {
-  const solidsG = sumG(mixed.solids);
+  const solidsG = totalG(mixed.solids);
   const dryG = drySolidsG(mixed);
   return dryG / (dryG + solidsG * (1 / dissolved - 1));
 }
 
 /** Solids of the solution alone, from the dry matter of the whole. */
 export function dissolvedFromDrySolids(mixed: Mixture, drySolids: number): number {
-  const solidsG = sumG(mixed.solids);
+  const solidsG = totalG(mixed.solids);
   return solidsG / (solidsG + drySolidsG(mixed) * (1 / drySolids - 1));
 }

@@ -1,15 +1,16 @@
+import { totalG } from '../../matter/mixture/assemble.js';
 import type { Mixture } from '../../matter/mixture/types.js';
 import { DRY_GLASS } from '../../models/glass/index.js';
 import { openAmounts } from '../batch/amounts.js';
 import { readLines } from '../batch/lines.js';
 import { finishedMassWanted, type Wanted } from '../batch/pieces.js';
 import type { BatchDocument } from '../batch/types.js';
-import type { Ledger } from '../ledger.js';
+import { type Ledger, refuse } from '../ledger.js';
 import type { Kitchen } from './kitchen.js';
 import { fillPots, type Pots, type WeighedLine } from './outcome.js';
 import { sizeBatch, weighLines } from './sizes.js';
 import { findStop, type Stop } from './stop.js';
-import { drySolidsG, sumG } from './without-ethanol.js';
+import { drySolidsG } from './without-ethanol.js';
 
 /** A first guess at the water left, good enough to size a batch with. */
 const FIRST_MOISTURE = 0.03;
@@ -50,12 +51,10 @@ export function weighBatch(
     const lines = open.map((line, index) => ({ ...line, massG: grams[index] ?? 0 }));
     const pots = fillPots(lines);
     if (pots === undefined || isNoSweet(pots.base)) {
-      ledger.problems.push({ code: 'nothing-to-cook', path: '/formula' });
-      return undefined;
+      return refuse(ledger, { code: 'nothing-to-cook', path: '/formula' });
     }
     if (pots.base.waterG <= 0) {
-      ledger.problems.push({ code: 'no-water', path: '/formula' });
-      return undefined;
+      return refuse(ledger, { code: 'no-water', path: '/formula' });
     }
     const next = sharesOf(pots);
     const sameMix = weighed !== undefined && isSame(next, composition);
@@ -78,7 +77,7 @@ function isNoSweet({ solids, massG }: Mixture): boolean {
   const glassy = solids.filter(
     (solid) => solid.kind === 'saccharides' || solid.species in DRY_GLASS,
   );
-  return sumG(glassy) < LEAST_SOLIDS * massG;
+  return totalG(glassy) < LEAST_SOLIDS * massG;
 }
 
 /** Nothing depends on the size: one round is enough. */

@@ -1,3 +1,4 @@
+import { totalG } from '../../matter/mixture/assemble.js';
 import { combine } from '../../matter/mixture/index.js';
 import type { Mixture } from '../../matter/mixture/types.js';
 
@@ -5,16 +6,11 @@ import type { Mixture } from '../../matter/mixture/types.js';
 export function withoutEthanol(mixed: Mixture): Mixture {
   const apart = mixed.apart.filter(({ kind }) => kind !== 'ethanol');
   if (apart.length === mixed.apart.length) return mixed;
-  const lostG = mixed.massG - sumG(apart) - sumG(mixed.solids) - mixed.waterG;
+  const lostG = mixed.massG - totalG(apart) - totalG(mixed.solids) - mixed.waterG;
   return combine([{ ...mixed, apart, massG: mixed.massG - lostG }]);
-}
-
-/** Sum of masses, g. */
-export function sumG(parts: readonly { readonly massG: number }[]): number {
-  return parts.reduce((sum, part) => sum + part.massG, 0);
 }
 
 /** Everything weighed that is not water, g. */
 export function drySolidsG(mixed: Mixture): number {
-  return sumG(mixed.solids) + sumG(mixed.apart);
+  return totalG(mixed.solids) + totalG(mixed.apart);
 }

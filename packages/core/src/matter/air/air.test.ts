@@ -23,6 +23,24 @@ describe('standardPressure', () => {
         limits: [-500, 10_000],
       },
     ]);
+    expect(standardPressure(-2_000).warnings).toMatchObject([{ value: -2_000 }]);
+    for (const elevationM of [-500, 10_000]) {
+      expect(standardPressure(elevationM).warnings).toEqual([]);
+    }
+  });
+
+  it('ends with the layer', () => {
+    expect(standardPressure(11_000).pressurePa).toBeCloseTo(22_632, 0);
+    for (const elevationM of [-2_001, 11_001]) {
+      expect(() => standardPressure(elevationM)).toThrow(
+        expect.objectContaining({
+          code: 'outside-range',
+          parameter: 'elevationM',
+          received: elevationM,
+          limits: [-2_000, 11_000],
+        }),
+      );
+    }
   });
 });
 
@@ -32,18 +50,40 @@ describe('stationPressure', () => {
     expect(pressurePa).toBeCloseTo(99_000, 6);
   });
 
-  it('refuses a pressure that was not reduced', () => {
-    expect(() => stationPressure({ seaLevelPressurePa: 83_400, elevationM: 1_609 })).toThrow(
-      ModelRangeError,
+  it.each([
+    // What a barometer at the pan shows a mile up.
+    ['seaLevelPressurePa', 83_400, [85_000, 110_000]],
+    ['seaLevelPressurePa', 110_001, [85_000, 110_000]],
+    ['elevationM', -2_001, [-2_000, 11_000]],
+    ['elevationM', 11_001, [-2_000, 11_000]],
+  ])('refuses a %s of %d', (parameter, received, limits) => {
+    const report = { seaLevelPressurePa: 101_325, elevationM: 1_609, [parameter]: received };
+    expect(() => stationPressure(report)).toThrow(ModelRangeError);
+    expect(() => stationPressure(report)).toThrow(
+      expect.objectContaining({ code: 'outside-range', parameter, received, limits }),
     );
   });
 
+  it('answers at its ends', () => {
+    for (const seaLevelPressurePa of [85_000, 110_000]) {
+      const { pressurePa } = stationPressure({ seaLevelPressurePa, elevationM: 0 });
+      expect(pressurePa).toBeCloseTo(seaLevelPressurePa, 6);
+    }
+  });
+
   it('warns of a storm, and of a high mountain', () => {
-    const warned = stationPressure({ seaLevelPressurePa: 94_000, elevationM: 6_000 }).warnings;
-    expect(warned.map((warning) => warning.parameter)).toEqual([
-      'seaLevelPressurePa',
-      'elevationM',
+    const { warnings } = stationPressure({ seaLevelPressurePa: 94_000, elevationM: 6_000 });
+    const code = 'outside-tested-range';
+    expect(warnings).toEqual([
+      { code, parameter: 'seaLevelPressurePa', value: 94_000, limits: [95_000, 105_000] },
+      { code, parameter: 'elevationM', value: 6_000, limits: [-500, 5_000] },
     ]);
+    for (const report of [
+      { seaLevelPressurePa: 95_000, elevationM: -500 },
+      { seaLevelPressurePa: 105_000, elevationM: 5_000 },
+    ]) {
+      expect(stationPressure(report).warnings).toEqual([]);
+    }
   });
 });
 
@@ -64,9 +104,24 @@ describe('absolutePressure', () => {
     }
   });
 
-  it('refuses a gauge that reads above the air', () => {
-    expect(() => absolutePressure({ pressurePa: 101_325, underVacuumPa: -1 })).toThrow(
-      ModelRangeError,
+  it.each([
+    ['underVacuumPa', -1, [0, 200_000]],
+    ['underVacuumPa', 200_001, [0, 200_000]],
+    ['pressurePa', 0, [1, 200_000]],
+    ['pressurePa', 200_001, [1, 200_000]],
+  ])('refuses a %s of %d', (parameter, received, limits) => {
+    const cooker = { pressurePa: 101_325, underVacuumPa: 95_992, [parameter]: received };
+    expect(() => absolutePressure(cooker)).toThrow(
+      expect.objectContaining({ code: 'outside-range', parameter, received, limits }),
     );
+  });
+
+  it('leaves the air as it is where the gauge shows nothing', () => {
+    for (const pressurePa of [1, 200_000]) {
+      expect(absolutePressure({ pressurePa, underVacuumPa: 0 })).toEqual({
+        pressurePa,
+        warnings: [],
+      });
+    }
   });
 });

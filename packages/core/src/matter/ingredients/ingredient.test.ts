@@ -35,7 +35,14 @@ describe('ingredient', () => {
   it('refuses a name it does not know, inherited ones too', () => {
     for (const name of ['unicorn-dust', 'toString', '__proto__']) {
       expect(() => ingredient(name as IngredientId)).toThrow(ModelRangeError);
-      expect(() => ingredient(name as IngredientId)).toThrow(/received/);
+      expect(() => ingredient(name as IngredientId)).toThrow(
+        expect.objectContaining({
+          code: 'unknown-name',
+          parameter: 'ingredient',
+          received: name,
+          message: `Ingredient is none the library knows; received ${name}.`,
+        }),
+      );
     }
   });
 });

@@ -22,6 +22,15 @@ import type { Ingredient, IngredientId } from './types.js';
  * @source recalled-compositions, common-practice, white-1962; each value names its own
  */
 export function ingredient(id: IngredientId): Ingredient {
+  const found = findIngredient(id);
+  if (found === undefined) {
+    throw unknownName('ingredient', id, 'Ingredient is none the library knows');
+  }
+  return found;
+}
+
+/** The same for a name that may be anyone's; undefined where there is no such ingredient. */
+export function findIngredient(id: string): Ingredient | undefined {
   for (const shelf of [
     SUGARS,
     STARCH_SYRUPS,
@@ -30,8 +39,7 @@ export function ingredient(id: IngredientId): Ingredient {
     SMALL_DOSES,
     FOODS,
   ] as readonly Readonly<Partial<Record<string, Ingredient>>>[]) {
-    const found = Object.hasOwn(shelf, id) ? shelf[id] : undefined;
-    if (found !== undefined) return found;
+    if (Object.hasOwn(shelf, id)) return shelf[id];
   }
-  throw unknownName('ingredient', id, 'Ingredient is none the library knows');
+  return undefined;
 }

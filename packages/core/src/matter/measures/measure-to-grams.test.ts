@@ -18,6 +18,7 @@ describe('measureToGrams', () => {
     expect(ounce.massG).toBe(56.69904625);
     expect(ounce.band).toEqual([56.69904625, 56.69904625]);
     expect(ounce.form).toBeNull();
+    expect(ounce.warnings).toEqual([]);
   });
 
   it('gives a cup of granulated sugar as 200 g, between 190 and 220', () => {
@@ -76,12 +77,32 @@ describe('measureToGrams', () => {
 
   it('refuses a unit or a quantity that cannot be meant', () => {
     const water = { ingredient: 'water', unit: 'ml', quantity: 1 } as const;
-    expect(() => measureToGrams({ ...water, unit: 'dram' as MeasureUnit })).toThrow(
-      ModelRangeError,
-    );
-    expect(() => measureToGrams({ ...water, quantity: -1 })).toThrow(ModelRangeError);
+    for (const unit of ['dram', 'toString']) {
+      expect(() => measureToGrams({ ...water, unit: unit as MeasureUnit })).toThrow(
+        expect.objectContaining({
+          code: 'unknown-name',
+          parameter: 'unit',
+          received: unit,
+          message: `Unit is none the library knows; received ${unit}.`,
+        }),
+      );
+    }
+    for (const quantity of [-1, 1_000_001, Infinity]) {
+      expect(() => measureToGrams({ ...water, quantity })).toThrow(
+        expect.objectContaining({
+          code: 'outside-range',
+          parameter: 'quantity',
+          received: quantity,
+          limits: [0, 1_000_000],
+        }),
+      );
+    }
     expect(() => measureToGrams({ ...water, quantity: Number.NaN })).toThrow(ModelRangeError);
-    expect(() => measureToGrams({ ...water, quantity: Infinity })).toThrow(ModelRangeError);
+  });
+
+  it('measures out nothing, and a tonne', () => {
+    expect(grams({ ingredient: 'sucrose', unit: 'us-cup', quantity: 0 }).massG).toBe(0);
+    expect(grams({ ingredient: 'sucrose', unit: 'kg', quantity: 1_000_000 }).massG).toBe(1e9);
   });
 });
 

@@ -12,8 +12,8 @@ export function assemble(
   solids: readonly Solid[],
   apart: readonly Apart[],
 ): Mixture {
-  const mergedSolids = mergeSolids(solids);
-  const mergedApart = mergeApart(apart);
+  const mergedSolids = merge(solids, isSameSolid);
+  const mergedApart = merge(apart, (a, b) => a.kind === b.kind);
   const dissolvedG = totalG(mergedSolids);
   const dryG = dissolvedG + totalG(mergedApart);
   const massG = waterG + dryG;
@@ -36,33 +36,26 @@ export function assemble(
   };
 }
 
-function mergeSolids(solids: readonly Solid[]): readonly Solid[] {
-  const merged: Solid[] = [];
-  for (const solid of solids) {
-    if (solid.massG === 0) continue;
-    const at =
-      solid.kind === 'pure'
-        ? merged.findIndex((one) => one.kind === 'pure' && one.species === solid.species)
-        : -1;
+function merge<T extends { readonly massG: number }>(
+  parts: readonly T[],
+  isSame: (a: T, b: T) => boolean,
+): readonly T[] {
+  const merged: T[] = [];
+  for (const part of parts) {
+    if (part.massG === 0) continue;
+    const at = merged.findIndex((known) => isSame(known, part));
     const known = merged[at];
-    if (known === undefined) merged.push(solid);
-    else merged[at] = { ...known, massG: known.massG + solid.massG };
+    if (known === undefined) merged.push(part);
+    else merged[at] = { ...known, massG: known.massG + part.massG };
   }
   return merged;
 }
 
-function mergeApart(apart: readonly Apart[]): readonly Apart[] {
-  const merged: Apart[] = [];
-  for (const { kind, massG } of apart) {
-    if (massG === 0) continue;
-    const at = merged.findIndex((one) => one.kind === kind);
-    const known = merged[at];
-    if (known === undefined) merged.push({ kind, massG });
-    else merged[at] = { kind, massG: known.massG + massG };
-  }
-  return merged;
+function isSameSolid(a: Solid, b: Solid): boolean {
+  return a.kind === 'pure' && b.kind === 'pure' && a.species === b.species;
 }
 
-function totalG(parts: readonly { readonly massG: number }[]): number {
+/** Sum of masses, g. */
+export function totalG(parts: readonly { readonly massG: number }[]): number {
   return parts.reduce((sum, part) => sum + part.massG, 0);
 }

@@ -106,6 +106,34 @@ describe('the solids of a starch syrup', () => {
     expect(found?.kind === 'saccharides' && found.dextroseEquivalent).toBeCloseTo(60, 0);
     expect(solid({ profile, dextroseEquivalent: 58 })).toMatchObject({ dextroseEquivalent: 58 });
   });
+
+  it('have the chains their conversion leaves', () => {
+    expect(solid({ conversion: 'high-maltose', dextroseEquivalent: 43 })).toMatchObject({
+      profile: { dp1: 0.055, dp2: 0.462, dp3: 0.123, dp4plus: 0.36 },
+    });
+    expect(solid({})).toMatchObject({ profile: { dp1: 0.185, dp2: 0.139 } });
+  });
+
+  it('are taken for cut by acid, unless the ingredient or the cook knows better', () => {
+    const enzymeCut: Ingredient = {
+      kind: 'starch-syrup',
+      drySolidsMassFraction: { value: 0.8, source: 'assumption', grade: 'assumed' },
+      dextroseEquivalent: { value: 60, source: 'assumption', grade: 'assumed' },
+      conversion: 'enzyme',
+      compositionGrade: 'assumed',
+    };
+    // 52.735 of short chains; of 31 % of long ones acid makes a little more than enzymes do.
+    const [acid, enzyme] = [55.215 / 0.9194, 52.735 + 4.03];
+    for (const [part, expected] of [
+      [{ profile }, acid],
+      [{ profile, ingredient: 'maltodextrin' }, acid],
+      [{ profile, conversion: 'enzyme' }, enzyme],
+      [{ profile, ingredient: enzymeCut }, enzyme],
+      [{ profile, ingredient: enzymeCut, conversion: 'acid' }, acid],
+    ] as const) {
+      expect(solid(part)).toMatchObject({ dextroseEquivalent: expect.closeTo(expected, 9) });
+    }
+  });
 });
 
 describe('what a mixture refuses', () => {
@@ -136,22 +164,23 @@ describe('what a mixture refuses', () => {
 });
 
 describe('evaporateTo', () => {
-  const syrup = solutionOf('sucrose', { drySolidsMassFraction: 0.75 });
+  const syrup = () => solutionOf('sucrose', { drySolidsMassFraction: 0.75 });
 
   it('takes water and nothing else', () => {
-    const dry = evaporateTo(syrup, { drySolidsMassFraction: 0.975 });
-    expect(dry.solids).toEqual(syrup.solids);
+    const dry = evaporateTo(syrup(), { drySolidsMassFraction: 0.975 });
+    expect(dry.solids).toEqual(syrup().solids);
     expect(dry.drySolidsMassFraction).toBeCloseTo(0.975, 12);
-    expect(evaporateTo(syrup, { drySolidsMassFraction: 1 }).waterG).toBe(0);
+    expect(evaporateTo(syrup(), { drySolidsMassFraction: 1 }).waterG).toBe(0);
   });
 
   it('leaves a mixture alone that is there already', () => {
-    const there = { drySolidsMassFraction: syrup.drySolidsMassFraction };
-    expect(evaporateTo(syrup, there)).toBe(syrup);
+    const from = syrup();
+    const there = { drySolidsMassFraction: from.drySolidsMassFraction };
+    expect(evaporateTo(from, there)).toBe(from);
   });
 
   it('adds no water, and makes no sugar of water', () => {
-    expect(() => evaporateTo(syrup, { drySolidsMassFraction: 0.7 })).toThrow(ModelRangeError);
+    expect(() => evaporateTo(syrup(), { drySolidsMassFraction: 0.7 })).toThrow(ModelRangeError);
     const water = solutionOf('sucrose', { drySolidsMassFraction: 0 });
     expect(() => evaporateTo(water, { drySolidsMassFraction: 0.5 })).toThrow(ModelRangeError);
   });

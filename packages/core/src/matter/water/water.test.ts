@@ -60,3 +60,21 @@ describe('waterLatentHeat', () => {
     }
   });
 });
+
+it.each([
+  ['temperatureC', 0, [0.01, 373.946], waterVapourPressure],
+  ['temperatureC', 373.95, [0.01, 373.946], waterVapourPressure],
+  ['pressurePa', 872, [873, 21_000_000], waterBoilingPoint],
+  ['pressurePa', 21_000_001, [873, 21_000_000], waterBoilingPoint],
+  ['temperatureC', 0, [0.01, 200], waterLatentHeat],
+  ['temperatureC', 200.1, [0.01, 200], waterLatentHeat],
+])('says that a %s of %d lies beyond its ends', (parameter, received, limits, ask) => {
+  expect(() => ask(received)).toThrow(
+    expect.objectContaining({ code: 'outside-range', parameter, received, limits }),
+  );
+});
+
+it('has nothing to warn of inside them', () => {
+  expect(waterBoilingPoint(101_325).warnings).toEqual([]);
+  expect(waterLatentHeat(100).warnings).toEqual([]);
+});

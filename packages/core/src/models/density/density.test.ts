@@ -36,19 +36,54 @@ describe('densityFromBrix', () => {
     expect(() => densityFromBrix({ brix: 101, temperatureC: 20 })).toThrow(ModelRangeError);
     expect(() => densityFromBrix({ brix: 50, temperatureC: Number.NaN })).toThrow(ModelRangeError);
   });
+
+  it.each([
+    ['brix', -0.1, [0, 100]],
+    ['brix', 100.1, [0, 100]],
+    ['temperatureC', -0.1, [0, 150]],
+    ['temperatureC', 150.1, [0, 150]],
+  ])('refuses a %s of %f', (parameter, received, limits) => {
+    expect(() => densityFromBrix({ brix: 50, temperatureC: 20, [parameter]: received })).toThrow(
+      expect.objectContaining({ code: 'outside-range', parameter, received, limits }),
+    );
+  });
+
+  it('answers at its ends, the printed ones without a warning', () => {
+    expect(densityFromBrix({ brix: 85, temperatureC: 100 }).warnings).toEqual([]);
+    expect(densityFromBrix({ brix: 100, temperatureC: 150 }).warnings).toEqual([
+      { code: 'outside-tested-range', parameter: 'brix', value: 100, limits: [0, 85] },
+      { code: 'outside-tested-range', parameter: 'temperatureC', value: 150, limits: [0, 100] },
+    ]);
+  });
 });
 
 describe('chargeDensity', () => {
   it('of a pan at its first boil is about 1.33 g/mL', () => {
     const { densityGPerMl, band, warnings } = chargeDensity(0.75);
     expect(densityGPerMl).toBeCloseTo(1.33, 2);
-    expect(band[1] - band[0]).toBeCloseTo(0.06, 12);
+    expect(band[0]).toBeCloseTo(densityGPerMl - 0.03, 12);
+    expect(band[1]).toBeCloseTo(densityGPerMl + 0.03, 12);
     expect(warnings).toEqual([]);
-    expect(chargeDensity(0.9).warnings).toHaveLength(1);
+    expect(chargeDensity(0.9).warnings).toMatchObject([{ parameter: 'brix', value: 90 }]);
   });
 
-  it('refuses a percentage', () => {
+  it('goes from boiling water to no water at all', () => {
+    expect(chargeDensity(0).densityGPerMl).toBeCloseTo(0.958, 3);
+    expect(chargeDensity(1).densityGPerMl).toBeGreaterThan(1.5);
+  });
+
+  it('refuses a percentage, and less than nothing', () => {
     expect(() => chargeDensity(75)).toThrow(/percentage/);
+    for (const received of [-0.01, 1.01]) {
+      expect(() => chargeDensity(received)).toThrow(
+        expect.objectContaining({
+          code: 'outside-range',
+          parameter: 'drySolidsMassFraction',
+          received,
+          limits: [0, 1],
+        }),
+      );
+    }
   });
 });
 
@@ -58,16 +93,35 @@ describe('candyMassDensity', () => {
       densityGPerMl: 1.5,
       band: [1.45, 1.55],
     });
-    expect(candyMassDensity({ state: 'hot' }).densityGPerMl).toBe(1.45);
-    expect(candyMassDensity({ state: 'hot', kind: 'pulled' }).densityGPerMl).toBe(1.45);
-    expect(candyMassDensity({ state: 'cooled', kind: 'pulled' }).densityGPerMl).toBe(1.25);
+    const hot = { densityGPerMl: 1.45, band: [1.42, 1.48] };
+    expect(candyMassDensity({ state: 'hot' })).toEqual(hot);
+    expect(candyMassDensity({ state: 'hot', kind: 'pulled' })).toEqual(hot);
+    expect(candyMassDensity({ state: 'cooled', kind: 'pulled' })).toEqual({
+      densityGPerMl: 1.25,
+      band: [1.1, 1.4],
+    });
   });
 
   it('knows no other state and no other kind', () => {
-    expect(() => candyMassDensity({ state: 'frozen' as CandyState })).toThrow(ModelRangeError);
-    expect(() => candyMassDensity({ state: 'cooled', kind: 'toString' as CandyKind })).toThrow(
-      ModelRangeError,
+    expect(() => candyMassDensity({ state: 'frozen' as CandyState })).toThrow(
+      expect.objectContaining({
+        code: 'unknown-name',
+        parameter: 'state',
+        received: 'frozen',
+        message: 'There is no estimate for this state; received frozen.',
+      }),
     );
+    // Also where the kind plays no part: a hot mass counts as clear, but a name must be one.
+    for (const state of ['hot', 'cooled'] as const) {
+      expect(() => candyMassDensity({ state, kind: 'toString' as CandyKind })).toThrow(
+        expect.objectContaining({
+          code: 'unknown-name',
+          parameter: 'kind',
+          received: 'toString',
+          message: 'There is no estimate for this kind; received toString.',
+        }),
+      );
+    }
   });
 });
 
@@ -79,12 +133,22 @@ describe('a cavity', () => {
     expect(piece.band[1]).toBeCloseTo(5.92, 12);
     const cavity = cavityFromPieceMass({ massG: 5.8 });
     expect(cavity.cavityMl).toBeCloseTo(4, 12);
-    expect(cavity.band[0]).toBeLessThan(4);
-    expect(cavity.band[1]).toBeGreaterThan(4);
+    expect(cavity.band[0]).toBeCloseTo(5.8 / 1.48, 12);
+    expect(cavity.band[1]).toBeCloseTo(5.8 / 1.42, 12);
   });
 
-  it('is no smaller than nothing', () => {
-    expect(() => pieceMassFromCavity({ cavityMl: -1 })).toThrow(ModelRangeError);
+  it('is no smaller than nothing and no larger than a bath', () => {
+    for (const received of [-1, 100_001]) {
+      const refused = { code: 'outside-range', received, limits: [0, 100_000] };
+      expect(() => pieceMassFromCavity({ cavityMl: received })).toThrow(
+        expect.objectContaining({ ...refused, parameter: 'cavityMl' }),
+      );
+      expect(() => cavityFromPieceMass({ massG: received })).toThrow(
+        expect.objectContaining({ ...refused, parameter: 'massG' }),
+      );
+    }
     expect(() => cavityFromPieceMass({ massG: Number.NaN })).toThrow(ModelRangeError);
+    expect(pieceMassFromCavity({ cavityMl: 0 }).massG).toBe(0);
+    expect(pieceMassFromCavity({ cavityMl: 100_000 }).massG).toBeCloseTo(145_000, 6);
   });
 });

@@ -1,6 +1,7 @@
 import type { ModelWarning } from '../../foundation/results/types.js';
 import { warnOutside } from '../../foundation/validity/check.js';
 import { ModelRangeError } from '../../foundation/validity/model-range-error.js';
+import { totalG } from '../../matter/mixture/assemble.js';
 import type { Mixture, Solid } from '../../matter/mixture/types.js';
 import type { SpeciesId } from '../../matter/species.js';
 import {
@@ -40,7 +41,7 @@ const ZERO_C_IN_K = 273.15;
  * @throws ModelRangeError if nothing in the mixture has a known glass transition.
  */
 export function dryMixture({ solids }: Mixture): DryMixture {
-  const dissolvedG = solids.reduce((sum, solid) => sum + solid.massG, 0);
+  const dissolvedG = totalG(solids);
   const warnings: ModelWarning[] = [];
   let massG = 0;
   let inverse = 0;

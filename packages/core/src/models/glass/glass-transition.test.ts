@@ -76,8 +76,17 @@ describe('glassTransition', () => {
       { ingredient: 'salt', massG: 1 },
       { ingredient: 'water', massG: 9 },
     ]);
-    expect(() => glassTransition(brine)).toThrow(ModelRangeError);
-    expect(() => dryGlassTransition(brine)).toThrow(ModelRangeError);
+    for (const of of [glassTransition, dryGlassTransition]) {
+      expect(() => of(brine)).toThrow(ModelRangeError);
+      expect(() => of(brine)).toThrow(
+        expect.objectContaining({
+          code: 'outside-range',
+          parameter: 'solids',
+          received: brine.solids,
+          message: expect.stringContaining('known glass transition'),
+        }),
+      );
+    }
   });
 });
 
@@ -107,6 +116,19 @@ describe('the band of the glass transition', () => {
   it('narrows towards the dry sweet without a jump', () => {
     expect(halfWidthK(glassTransition(isomalt(0.005)))).toBeCloseTo(6.5, 6);
     expect(halfWidthK(glassTransition(isomalt(0)))).toBeCloseTo(5, 9);
+  });
+
+  it('counts two syrups as one substance beside the sugar', () => {
+    const sugar = { ingredient: 'sucrose', massG: 95 } as const;
+    const syrup = (massG: number) =>
+      ({ ingredient: 'dried-glucose-syrup', massG, drySolidsMassFraction: 1 }) as const;
+    // 0.95² + 0.05² of 1 is alike; 0.18 apart is a full mixture, and that adds 1 K to 4.
+    const expectedK = 4 + 0.095 / 0.18;
+    expect(halfWidthK(dryGlassTransition(mixture([sugar, syrup(5)])))).toBeCloseTo(expectedK, 9);
+    expect(halfWidthK(dryGlassTransition(mixture([sugar, syrup(2), syrup(3)])))).toBeCloseTo(
+      expectedK,
+      9,
+    );
   });
 
   it('is wide where a part is badly known', () => {

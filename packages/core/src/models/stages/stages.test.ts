@@ -17,12 +17,13 @@ import { sugarStage } from './sugar-stage.js';
 import { temperatureAtKitchen } from './temperature-at-kitchen.js';
 import type { StageAim, StageId } from './types.js';
 
-const isomalt = solutionOf('isomalt', { drySolidsMassFraction: 0.8 });
-const half = mixture([
-  { ingredient: 'sucrose', massG: 50 },
-  { ingredient: 'dried-glucose-syrup', massG: 50, drySolidsMassFraction: 1 },
-  { ingredient: 'water', massG: 30 },
-]);
+const isomalt = () => solutionOf('isomalt', { drySolidsMassFraction: 0.8 });
+const half = () =>
+  mixture([
+    { ingredient: 'sucrose', massG: 50 },
+    { ingredient: 'dried-glucose-syrup', massG: 50, drySolidsMassFraction: 1 },
+    { ingredient: 'water', massG: 30 },
+  ]);
 const atF = (temperatureF: number) =>
   sugarStage({ temperatureC: celsiusFromFahrenheit(temperatureF) });
 
@@ -80,9 +81,9 @@ describe('sugarStage', () => {
   });
 
   it('tells a mixture by its solids, not by its thermometer', () => {
-    const dry = evaporateTo(half, { drySolidsMassFraction: 0.976 });
+    const dry = evaporateTo(half(), { drySolidsMassFraction: 0.976 });
     const { boilingPointC } = boilingPoint(dry);
-    const stage = sugarStage({ temperatureC: boilingPointC, mixture: half });
+    const stage = sugarStage({ temperatureC: boilingPointC, mixture: half() });
     expect(stage.id).toBe('hard-crack');
     expect(stage.drySolidsMassFraction).toBeCloseTo(0.976, 9);
     expect(stage.seaLevelSucroseC).not.toBeCloseTo(boilingPointC, 1);
@@ -106,7 +107,7 @@ describe('sugarStage', () => {
   });
 
   it('never calls isomalt burnt', () => {
-    expect(sugarStage({ temperatureC: 190, mixture: isomalt })).toMatchObject({
+    expect(sugarStage({ temperatureC: 190, mixture: isomalt() })).toMatchObject({
       kind: 'dry',
       id: 'clear-liquid',
       namesApply: false,
@@ -159,7 +160,7 @@ describe('temperatureAtKitchen', () => {
   it('leaves dry sugar where it is, and moves isomalt as hot', () => {
     const caramel = temperatureAtKitchen({ temperatureC: 170, elevationM: 3_000 });
     expect(caramel).toMatchObject({ temperatureC: 170, shiftK: 0, band: [170, 170] });
-    const melt = temperatureAtKitchen({ temperatureC: 165, elevationM: 3_000, mixture: isomalt });
+    const melt = temperatureAtKitchen({ temperatureC: 165, elevationM: 3_000, mixture: isomalt() });
     if (isNone(melt)) throw new Error(melt.reason);
     expect(melt.shiftK).toBeLessThan(-10);
   });
@@ -200,8 +201,8 @@ describe('altitudeRules', () => {
 
 describe('stagesApply', () => {
   it('fits sugar with glucose syrup, and nothing with much sugar alcohol', () => {
-    expect(stagesApply(half).apply).toBe(true);
-    expect(stagesApply(isomalt)).toEqual({
+    expect(stagesApply(half()).apply).toBe(true);
+    expect(stagesApply(isomalt())).toEqual({
       apply: false,
       sugarAndSyrupShare: 0,
       polyolShare: 1,

@@ -53,9 +53,15 @@ describe('relativeSweetness', () => {
     ]);
     const { relativeSweetness: middle, warnings } = relativeSweetness(boosted);
     expect(middle).toBeCloseTo(0.49975, 9);
-    expect(warnings).toHaveLength(1);
-    expect(warnings[0]).toMatchObject({ code: 'species-not-modelled', subject: 'sucralose' });
-    expect(warnings[0]?.value).toBeCloseTo(0.0005, 12);
+    expect(warnings).toEqual([
+      {
+        code: 'species-not-modelled',
+        parameter: 'shareOfDrySolids',
+        value: expect.closeTo(0.0005, 12),
+        limits: [0, 0],
+        subject: 'sucralose',
+      },
+    ]);
   });
 
   it('lets fructose fade in a warm mouth', () => {
@@ -64,9 +70,31 @@ describe('relativeSweetness', () => {
     const mouth = relativeSweetness(fructose, { tastingTemperatureC: 37 });
     expect(mouth.relativeSweetness).toBeCloseTo(1.03, 2);
     expect(mouth.band[0]).toBeCloseTo(mouth.relativeSweetness / 1.2, 12);
-    expect(relativeSweetness(fructose, { tastingTemperatureC: 70 }).warnings[0]?.code).toBe(
-      'outside-tested-range',
-    );
+    expect(mouth.band[1]).toBeCloseTo((mouth.relativeSweetness * 1.8) / 1.2, 12);
+  });
+
+  it('leaves other sugars as sweet in a warm mouth', () => {
+    for (const species of ['sucrose', 'glucose', 'xylitol'] as const) {
+      const sugar = solutionOf(species, { drySolidsMassFraction: 0.1 });
+      expect(relativeSweetness(sugar, { tastingTemperatureC: 37 })).toEqual(
+        relativeSweetness(sugar),
+      );
+    }
+  });
+
+  it.each([
+    [0, 'below'],
+    [70, 'above'],
+  ])('warns at %i °C, %s the printed points of fructose', (tastingTemperatureC) => {
+    const fructose = solutionOf('fructose', { drySolidsMassFraction: 0.1 });
+    expect(relativeSweetness(fructose, { tastingTemperatureC }).warnings).toEqual([
+      {
+        code: 'outside-tested-range',
+        parameter: 'tastingTemperatureC',
+        value: tastingTemperatureC,
+        limits: [5, 60],
+      },
+    ]);
   });
 
   it('keeps the middle of every syrup inside its band', () => {
@@ -81,7 +109,24 @@ describe('relativeSweetness', () => {
   it('refuses plain water and a mouth of ice', () => {
     const water = solutionOf('sucrose', { drySolidsMassFraction: 0 });
     expect(() => relativeSweetness(water)).toThrow(ModelRangeError);
+    expect(() => relativeSweetness(water)).toThrow(
+      expect.objectContaining({
+        code: 'outside-range',
+        parameter: 'drySolidsMassFraction',
+        received: 0,
+        message: expect.stringContaining('Water alone'),
+      }),
+    );
     const sugar = solutionOf('sucrose', { drySolidsMassFraction: 1 });
-    expect(() => relativeSweetness(sugar, { tastingTemperatureC: -5 })).toThrow(ModelRangeError);
+    for (const tastingTemperatureC of [-5, 100.1]) {
+      expect(() => relativeSweetness(sugar, { tastingTemperatureC })).toThrow(
+        expect.objectContaining({
+          code: 'outside-range',
+          parameter: 'tastingTemperatureC',
+          received: tastingTemperatureC,
+          limits: [0, 100],
+        }),
+      );
+    }
   });
 });

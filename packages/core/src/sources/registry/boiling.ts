@@ -40,7 +40,7 @@ export const BOILING_SOURCES = {
     title: 'Equilibrium moisture content and crystallization of amorphous sucrose and glucose',
     container: 'Journal of Agricultural and Food Chemistry 4:72',
     kind: 'publication',
-    did: 'Recalled; five points of low weight in the fit.',
+    did: 'Title and summary seen; the five points, of low weight in the fit, are recalled.',
   },
   'norrish-1966': {
     authors: 'Norrish, R.S.',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { SHOP_NAMES } from '../../job/batch/shop-names.js';
-import { INGREDIENT_NAMES, ingredientName } from './ingredients.js';
+import { INGREDIENT_IDS } from '../../matter/ingredients/index.js';
+import { ingredientName } from './ingredients.js';
 import { notTheSameAs } from './not-the-same.js';
 import { shopName } from './shop-names.js';
 import { SHOP_NOTES } from './shop-notes.js';
@@ -21,7 +22,7 @@ describe('ingredients', () => {
 
   it('have names of their own: no two share one', () => {
     for (const region of ['world', 'us'] as const) {
-      const names = Object.keys(INGREDIENT_NAMES).map((id) => ingredientName(id, { region }));
+      const names = INGREDIENT_IDS.map((id) => ingredientName(id, { region }));
       expect(new Set(names).size).toBe(names.length);
     }
   });
@@ -62,7 +63,7 @@ describe('shop names', () => {
     for (const name of names) {
       const entry = shopName(name);
       expect(entry, name).toBeDefined();
-      for (const id of entry?.candidates ?? []) expect(Object.keys(INGREDIENT_NAMES)).toContain(id);
+      for (const id of entry?.candidates ?? []) expect(INGREDIENT_IDS).toContain(id);
       expect(
         (entry?.candidates.length ?? 0) > 1 && entry?.question === undefined,
         `${name} leaves a choice without a question`,

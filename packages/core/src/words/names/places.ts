@@ -1,42 +1,33 @@
-/** Groups of the batch document in words. */
-const GROUPS = {
-  formula: 'the formula',
-  cook: 'the target',
-  kitchen: 'the kitchen',
-  thermometer: 'the thermometer',
-  hob: 'the hob',
-  pan: 'the pan',
-  room: 'the room',
-  store: 'the store',
-  wrap: 'the wrap',
-  handling: 'the handling',
-  water: 'the water',
-  mould: 'the mould',
-  pieces: 'the pieces',
-  ingredients: 'your own ingredients',
-  name: 'the name',
-  note: 'the note',
-  format: 'the format',
-} as const;
+/** Groups of the batch document. */
+const GROUPS: readonly string[] = [
+  'formula',
+  'kitchen',
+  'thermometer',
+  'hob',
+  'pan',
+  'room',
+  'store',
+  'wrap',
+  'handling',
+  'water',
+  'mould',
+  'pieces',
+  'name',
+  'note',
+  'format',
+];
 
 /** Fields whose own name, taken apart, is not yet a kitchen word. */
 const FIELDS = {
-  massG: 'the mass',
   emptyMassG: 'the mass of the empty pan',
-  finishedMassG: 'the finished mass',
   waterG: 'the mass of water',
   fromC: 'the temperature at the start',
   boilsInMin: 'the minutes to the boil',
-  temperatureC: 'the temperature',
   relativeHumidity: 'the humidity',
   forDays: 'the keeping time',
   maxC: 'the highest temperature',
-  cavityMl: 'the cavity',
   cavities: 'the number of cavities',
   moulds: 'the number of moulds',
-  capacityMl: 'the capacity',
-  diameterMm: 'the diameter',
-  powerW: 'the power',
   elevationM: 'the altitude',
   pressurePa: 'the air pressure',
   seaLevelPressurePa: 'the sea-level pressure',
@@ -45,7 +36,6 @@ const FIELDS = {
   iceWaterReadingC: 'the reading in ice water',
   readsInS: 'the seconds it takes to settle',
   underVacuumPa: 'the vacuum',
-  drySolidsMassFraction: 'the dry solids',
   dextroseEquivalent: 'the dextrose equivalent (DE)',
   lossFraction: 'the loss',
   breakFraction: 'the breakage',
@@ -60,7 +50,6 @@ const FIELDS = {
   when: 'when it goes in',
   atC: 'the temperature it goes in at',
   count: 'the number of pieces',
-  quantity: 'the quantity',
 } as const;
 
 /** A place of the document in words. */
@@ -104,5 +93,7 @@ function groupName(group: string, second: string): string {
   if (group === 'formula' && /^\d+$/.test(second))
     return `line ${Number(second) + 1} of the formula`;
   if (group === 'ingredients' && second !== '') return `your ingredient ‘${second}’`;
-  return Object.hasOwn(GROUPS, group) ? GROUPS[group as keyof typeof GROUPS] : `‘${group}’`;
+  if (group === 'cook') return 'the target';
+  if (group === 'ingredients') return 'your own ingredients';
+  return GROUPS.includes(group) ? `the ${group}` : `‘${group}’`;
 }

@@ -1,4 +1,5 @@
 import type { StageId } from '../../models/stages/types.js';
+import type { StageWords } from '../types.js';
 import type { StageOrGapId } from './ids.js';
 import { STAGE_WORDS } from './stage-words.js';
 
@@ -10,7 +11,8 @@ import { STAGE_WORDS } from './stage-words.js';
  * stageName('between-soft-crack-and-hard-crack') // 'early hard crack'
  */
 export function stageName(id: StageId | StageOrGapId | (string & {})): string {
-  return isStage(id) ? STAGE_WORDS[id].name : id.replaceAll('-', ' ');
+  const words: StageWords | undefined = isStage(id) ? STAGE_WORDS[id] : undefined;
+  return words?.name ?? id.replaceAll('-', ' ');
 }
 
 /**

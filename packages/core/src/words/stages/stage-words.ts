@@ -9,13 +9,11 @@ export const STAGE_WORDS = {
     coldWater: 'it dissolves',
   },
   thread: {
-    name: 'thread',
     sentence: 'Thread: it pulls a thread of about 5 cm from the spoon.',
     use: 'Syrups, preserves, glazed fruit.',
     coldWater: 'a cloud or a soft thread that will not gather',
   },
   'soft-ball': {
-    name: 'soft ball',
     sentence: 'Soft ball: out of the water it flattens at once between the fingers.',
     use: 'Fondant, fudge, pralines.',
     coldWater: 'it gathers to a soft ball',
@@ -27,7 +25,6 @@ export const STAGE_WORDS = {
     coldWater: 'a soft ball that holds a moment',
   },
   'firm-ball': {
-    name: 'firm ball',
     sentence: 'Firm ball: it keeps its shape and gives under a light press.',
     use: 'Soft caramels.',
     coldWater: 'a firm ball',
@@ -39,7 +36,6 @@ export const STAGE_WORDS = {
     coldWater: 'a firm ball that hardly gives',
   },
   'hard-ball': {
-    name: 'hard ball',
     sentence: 'Hard ball: it keeps its shape under a press and can still be bent.',
     use: 'Nougat, marshmallow syrup, taffy to pull.',
     coldWater: 'a hard ball, still plastic',
@@ -51,7 +47,6 @@ export const STAGE_WORDS = {
     coldWater: 'threads that bend',
   },
   'soft-crack': {
-    name: 'soft crack',
     sentence: 'Soft crack: hard but elastic, and it sticks to the teeth.',
     use: 'Butterscotch, taffy, some toffees.',
     coldWater: 'threads that bend before they break',
@@ -64,7 +59,6 @@ export const STAGE_WORDS = {
     coldWater: 'threads that snap',
   },
   'hard-crack': {
-    name: 'hard crack',
     sentence: 'Hard crack: it snaps clean and does not stick to the teeth.',
     use: 'Boiled drops, lollipops, brittle, pulled sugar.',
     coldWater: 'threads that snap so you can hear it',
@@ -76,13 +70,11 @@ export const STAGE_WORDS = {
     coldWater: 'threads that snap so you can hear it',
   },
   dry: {
-    name: 'dry',
     sentence: 'Dry: no water is left to boil, so it is a melt and not a boil.',
     use: 'Cast work.',
     coldWater: 'hard, clear threads',
   },
   'clear-liquid': {
-    name: 'clear liquid',
     sentence: 'Clear liquid: almost no water is left to boil.',
     use: 'Cast sugar; the start of caramel.',
     coldWater: 'hard, clear threads',
@@ -94,7 +86,6 @@ export const STAGE_WORDS = {
     coldWater: 'hard, straw-coloured threads',
   },
   'brown-liquid': {
-    name: 'brown liquid',
     sentence: 'Brown liquid: caramel, darker by the minute.',
     use: 'Caramel for sauces and custards.',
     coldWater: 'hard, amber threads',

@@ -28,6 +28,15 @@ describe('a batch that cannot be is refused with its place', () => {
       '/formula',
     ],
     ['only water', { formula: [water] }, 'nothing-to-cook', '/formula'],
+    [
+      'no water but the moisture of cream of tartar',
+      {
+        formula: [sugar, { ingredient: 'cream-of-tartar', massG: 0.5 }],
+        cook: { toSeaLevelC: 151.67 },
+      },
+      'no-water',
+      '/formula',
+    ],
     ['no water', { formula: [sugar] }, 'no-water', '/formula'],
     ['a target below the first boil', { cook: { toSeaLevelC: 101 } }, 'below-first-boil', '/cook'],
     [

@@ -1,19 +1,18 @@
 import { joinBands } from '../../foundation/results/band.js';
-import { isNone } from '../../foundation/results/is-none.js';
 import type { Span } from '../../foundation/results/types.js';
 import { SEA_LEVEL_PRESSURE_PA } from '../../matter/air/index.js';
 import { waterBoilingPoint } from '../../matter/water/index.js';
-import { cookTarget } from '../../models/boiling/index.js';
+import { COOK_TARGET_SHARE } from '../../models/boiling/index.js';
 import { stagesApply, sugarStage } from '../../models/stages/index.js';
 import type { Aim, BatchDocument } from '../batch/types.js';
-import { type Ledger, take, warn } from '../ledger.js';
+import { type Ledger, take } from '../ledger.js';
 import type { Curve } from './curve.js';
-import { figure, sure } from './figure.js';
+import { figure } from './figure.js';
 import type { InputBands } from './input-bands.js';
 import type { Kitchen } from './kitchen.js';
 import type { Pots } from './outcome.js';
 import { readingOf } from './reading.js';
-import { type Stop, withDrySolids } from './stop.js';
+import type { Stop } from './stop.js';
 import type { PlannedTarget } from './types.js';
 import { roundedInwards, type Window } from './window.js';
 
@@ -32,7 +31,7 @@ export type TargetQuestion = {
 export function planTarget(question: TargetQuestion, ledger: Ledger): PlannedTarget {
   const { batch, kitchen, pots, stop, window, curve, inputs } = question;
   const read = readingOf(stop.hereC, kitchen);
-  const shift = shiftFigure(pots, stop, kitchen, ledger);
+  const shift = shiftFigure(stop);
   const seaLevelBand = joinBands(stop.seaLevelC, inputs.seaLevelC, modelBand(stop, stop.seaLevelC));
   const hereBand = joinBands(
     stop.hereC,
@@ -57,11 +56,7 @@ export function planTarget(question: TargetQuestion, ledger: Ledger): PlannedTar
     readingOf(window.hereC[0], kitchen).readingC,
     readingOf(window.hereC[1], kitchen).readingC,
   ];
-  const stage = sugarStage({
-    temperatureC: stop.hereC,
-    pressurePa: kitchen.pressureInPanPa,
-    mixture: pots.base,
-  });
+  const stageNamesApply = stagesApply(pots.base).apply;
   const { cook } = batch;
   return {
     asked: stop.asked,
@@ -82,8 +77,8 @@ export function planTarget(question: TargetQuestion, ledger: Ledger): PlannedTar
     windowEnds: window.ends,
     shiftK: shift,
     correction: read.correction,
-    stageAtStop: { kind: stage.kind, id: stage.id },
-    stageNamesApply: stagesApply(pots.base).apply,
+    stageAtStop: stageNamesApply ? stageAt(pots, stop, kitchen) : undefined,
+    stageNamesApply,
     curve: curve?.points.map((point) => ({
       ...point,
       readingC: readingOf(point.hereC, kitchen).readingC,
@@ -106,23 +101,20 @@ export function causeMattersK(batch: BatchDocument, stop: Stop): number | undefi
   return Math.max(Math.abs(stop.hereC - shifted), Math.abs(stop.hereC - scaled));
 }
 
-function shiftFigure(
-  pots: Pots,
-  stop: Stop,
-  kitchen: Kitchen,
-  ledger: Ledger,
-): PlannedTarget['shiftK'] {
-  const shiftK = stop.hereC - stop.seaLevelC;
-  if (shiftK === 0 || kitchen.pressureInPanPa === SEA_LEVEL_PRESSURE_PA)
-    return sure(shiftK, 'same-solids');
-  const cooked = cookTarget(withDrySolids(pots.base, stop.baseDrySolids), {
-    temperatureC: stop.seaLevelC,
-    fromPressurePa: SEA_LEVEL_PRESSURE_PA,
-    toPressurePa: kitchen.pressureInPanPa,
+function stageAt(pots: Pots, { hereC }: Stop, kitchen: Kitchen): PlannedTarget['stageAtStop'] {
+  const { kind, id } = sugarStage({
+    temperatureC: hereC,
+    pressurePa: kitchen.pressureInPanPa,
+    mixture: pots.base,
   });
-  if (isNone(cooked)) return sure(shiftK, 'same-solids');
-  warn(ledger, cooked.warnings);
-  return figure(shiftK, carry(shiftK, cooked.band, cooked.temperatureC), 'same-solids');
+  return { kind, id };
+}
+
+/** How far the pressure moves the stop; the temperature dependence behind it is known to a tenth. */
+function shiftFigure({ hereC, seaLevelC }: Stop): PlannedTarget['shiftK'] {
+  const shiftK = hereC - seaLevelC;
+  const eitherWayK = Math.abs(shiftK) * COOK_TARGET_SHARE.value;
+  return figure(shiftK, [shiftK - eitherWayK, shiftK + eitherWayK], 'same-solids');
 }
 
 /** A band about one value, carried to another. */

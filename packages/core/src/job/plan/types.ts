@@ -89,11 +89,10 @@ export type PlannedTarget = {
   readonly shiftK: Figure;
   /** How the reading was made from the true temperature. */
   readonly correction: 'none' | 'shift' | 'scale';
-  /** The stage or gap the stop lies in. */
-  readonly stageAtStop: {
-    readonly kind: 'too-thin' | 'stage' | 'between' | 'dry' | 'burnt';
-    readonly id: string;
-  };
+  /** The stage or gap the stop lies in; nothing where stage names do not apply. */
+  readonly stageAtStop?:
+    | { readonly kind: 'too-thin' | 'stage' | 'between' | 'dry' | 'burnt'; readonly id: string }
+    | undefined;
   /** Stage names mean something for this mixture. */
   readonly stageNamesApply: boolean;
   /** Hotter against drier against harder, where a glass point was asked for or the mass is a polyol's. */

@@ -17,6 +17,8 @@ const FIRST_MOISTURE = 0.03;
 /** Sizing and stopping settle in two or three rounds; more would mean they never do. */
 const ROUNDS = 8;
 const SETTLED = 1e-9;
+/** A charge drier than this melts; it does not boil. */
+const LEAST_WATER = 0.01;
 /** Less than this of what makes a sweet is no sweet. */
 const LEAST_SOLIDS = 1e-6;
 
@@ -53,7 +55,7 @@ export function weighBatch(
     if (pots === undefined || isNoSweet(pots.base)) {
       return refuse(ledger, { code: 'nothing-to-cook', path: '/formula' });
     }
-    if (pots.base.waterG <= 0) {
+    if (pots.base.waterG < LEAST_WATER * pots.base.massG) {
       return refuse(ledger, { code: 'no-water', path: '/formula' });
     }
     const next = sharesOf(pots);

@@ -1,1 +1,5 @@
-export { SUCROSE_SOLUBILITY_CONSTANTS, SUCROSE_SOLUBILITY_DOMAIN_C, sucroseSolubility } from './sucrose-solubility.js';
+export {
+  SUCROSE_SOLUBILITY_CONSTANTS,
+  SUCROSE_SOLUBILITY_DOMAIN_C,
+  sucroseSolubility,
+} from './sucrose-solubility.js';

@@ -2,7 +2,8 @@ import type { Checked, Span } from '../../foundation/results/types.js';
 import { requireWithin } from '../../foundation/validity/check.js';
 import type { CitedConstants } from '../../foundation/validity/constants.js';
 
-const source = 'vavrinecz-1962', grade = 'secondary';
+const source = 'vavrinecz-1962',
+  grade = 'secondary';
 
 /** Per cent of the saturated solution against °C, power by power. */
 export const SUCROSE_SOLUBILITY_CONSTANTS = {
@@ -33,7 +34,11 @@ export const SUCROSE_SOLUBILITY_DOMAIN_C: Span = [-13, 100];
 export function sucroseSolubility(temperatureC: number): Checked<{ sucroseMassFraction: number }> {
   requireWithin('temperatureC', temperatureC, SUCROSE_SOLUBILITY_DOMAIN_C);
   const {
-    constantPercent: a, linearPercentPerC: b, squarePercentPerC2: c, cubePercentPerC3: d, fourthPercentPerC4: e,
+    constantPercent: a,
+    linearPercentPerC: b,
+    squarePercentPerC2: c,
+    cubePercentPerC3: d,
+    fourthPercentPerC4: e,
   } = SUCROSE_SOLUBILITY_CONSTANTS;
   const t = temperatureC;
   const percent = a.value + t * (b.value + t * (c.value + t * (d.value + t * e.value)));

@@ -14,7 +14,7 @@ export function kitchenLines(plan: PlanDocument, options: DisplayOptions): reado
   const { target, kitchen } = plan;
   return [
     shiftLine(plan, options),
-    ...(target.stageNamesApply && isStage(target.stageAtStop.id)
+    ...(target.stageAtStop !== undefined && isStage(target.stageAtStop.id)
       ? [stageSentence(target.stageAtStop.id)]
       : []),
     windowLine(plan, options),

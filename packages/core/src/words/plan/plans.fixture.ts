@@ -263,7 +263,6 @@ export const ISOMALT_DROPS: PlanDocument = {
     windowEnds: ['glass', 'water'],
     shiftK: figure(-5.3, 'same-solids', [-5.8, -4.8]),
     correction: 'none',
-    stageAtStop: { kind: 'stage', id: 'clear-liquid' },
     stageNamesApply: false,
     kneeReadingC: 161.0,
   },

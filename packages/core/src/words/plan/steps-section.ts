@@ -44,7 +44,7 @@ function atTop(plan: PlanDocument): readonly CautionId[] {
 
 function stepText(plan: PlanDocument, step: PlannedStep, options: DisplayOptions): string {
   const handled = plan.formula.filter(({ path }) => step.lines.includes(path));
-  const { stageAtStop, stageNamesApply } = plan.target;
+  const { stageAtStop } = plan.target;
   const late = handled.filter(({ when }) => when !== 'start');
   const names: Record<string, string> = {
     stop: stopText(plan, options),
@@ -54,7 +54,8 @@ function stepText(plan: PlanDocument, step: PlannedStep, options: DisplayOptions
   if (late.length > 0 && late.length < handled.length) {
     names.late = listed(late.map(({ ingredient }) => ingredientName(ingredient, options)));
   }
-  if (stageNamesApply && isStage(stageAtStop.id)) names.coldWater = coldWaterDrop(stageAtStop.id);
+  if (stageAtStop !== undefined && isStage(stageAtStop.id))
+    names.coldWater = coldWaterDrop(stageAtStop.id);
   const { demouldBelowC, wrapBelowC, roomC } = step.numbers;
   const limitC = demouldBelowC ?? wrapBelowC;
   const numbers =

@@ -12,16 +12,18 @@ import { INGREDIENT_NAMES } from './names/ingredients.js';
 import { KITCHEN_FROM, MODEL_NAMES, WINDOW_ENDS } from './names/models.js';
 import { REGION_WORDS } from './names/region-words.js';
 import { SHOP_NOTES } from './names/shop-notes.js';
+import { SHORT_CITATIONS } from './names/short-citations.js';
 import { SPECIES_NAMES } from './names/species.js';
+import { TAKEN_WORDS } from './names/taken-words.js';
 import { MEASURE_UNIT_NAMES } from './names/units.js';
 import { describePlan } from './plan/describe-plan.js';
 import { ISOMALT_DROPS, LEMON_DROPS } from './plan/plans.fixture.js';
 import { STEP_WORDS } from './plan/step-words.js';
 import { PROBLEM_WORDS, RANGE_ERROR_WORDS } from './problems/problem-words.js';
-import { stageName, stageSentence } from './stages/stage-name.js';
+import { coldWaterDrop, stageName, stageSentence } from './stages/stage-name.js';
 import { STAGE_WORDS } from './stages/stage-words.js';
 import { explain } from './warnings/explain.js';
-import { WARNING_WORDS } from './warnings/warning-words.js';
+import { WARNING_PARAMETERS, WARNING_WORDS } from './warnings/warning-words.js';
 
 /** What each advice carries, as `planBatch` fills it. */
 const ADVICE_NUMBERS: Record<AdviceCode, readonly string[]> = {
@@ -46,7 +48,7 @@ const ADVICE_NUMBERS: Record<AdviceCode, readonly string[]> = {
   'heat-spoils-sweetener': ['additionC', 'maxAdditionC'],
   'sugar-burns': ['readingC', 'limitC'],
 };
-const ADVICE_NAMES = { ingredient: 'sucralose', stage: 'hard-crack' };
+const ADVICE_NAMES = { ingredient: 'sucralose', stage: 'hard-crack', place: 'store' };
 const adviceCodes = Object.keys(ADVICE_WORDS) as AdviceCode[];
 const cautionIds = Object.keys(CAUTION_WORDS) as CautionId[];
 const severities: readonly Severity[] = ['danger', 'will-fail', 'may-disappoint', 'note'];
@@ -65,7 +67,8 @@ describe('advice', () => {
       expect(text).not.toMatch(/[{}|]|undefined|NaN/);
       // No sentence asks for a number under a name nobody fills.
       for (const sentence of ADVICE_WORDS[code].text) {
-        for (const [, key = ''] of sentence.matchAll(/\{(\w+)\}/g)) {
+        // A figure in braces is no key: `{10K}`.
+        for (const [, key = ''] of sentence.matchAll(/\{([a-z]\w*)\}/gi)) {
           expect([
             ...ADVICE_NUMBERS[code],
             ...Object.keys(ADVICE_NAMES),
@@ -95,6 +98,31 @@ describe('advice', () => {
     expect(titles[2]).toBe('It may soften where you keep it');
     expect(titles[3]).toBe('Not much in reserve for a hot day');
     expect(new Set(severities.map(severityWord)).size).toBe(4);
+  });
+
+  it('says the store when it is the store', () => {
+    const { title } = explainAdvice(fullAdvice('sticky-room', 'note'));
+    expect(title).toBe('The store makes bare sweets sticky');
+    const none = { ...fullAdvice('sticky-room', 'note'), names: {} };
+    expect(explainAdvice(none).title).toBe('The room makes bare sweets sticky');
+    const drier = (...paths: readonly string[]) =>
+      remedyLabel({
+        code: 'drier-room',
+        changes: paths.map((path) => ({ path: `${path}/relativeHumidity`, value: 0.4 })),
+        numbers: { relativeHumidity: 0.4 },
+      });
+    expect(drier('/store')).toBe('Keep them in a store at 40 %');
+    expect(drier('/room', '/store')).toBe('Work in a room at 40 %');
+  });
+
+  it('tells how far tilting the pan helps', () => {
+    const bare = explainAdvice(fullAdvice('probe-not-covered', 'may-disappoint'));
+    expect(bare.text).toContain(
+      'Tilting the pan by its handle gathers the mass around it, but not',
+    );
+    const nearly = explainAdvice(fullAdvice('probe-not-covered', 'note'));
+    expect(nearly.title).toBe('The probe is nearly covered');
+    expect(nearly.text).toContain('Tilt the pan a little, by its handle, while you read.');
   });
 
   it('puts the number on the button, from the remedy or from its only change', () => {
@@ -184,6 +212,32 @@ describe('stages', () => {
     }
   });
 
+  it('say what a stage is good for once', () => {
+    for (const [id, { sentence, use }] of Object.entries(STAGE_WORDS)) {
+      // Where most drops are stopped bears saying twice: it must never look like a miss.
+      if (id === 'between-soft-crack-and-hard-crack') continue;
+      const said = sentence.toLowerCase();
+      for (const word of use.toLowerCase().match(/[a-z]{6,}/g) ?? []) {
+        expect(said).not.toContain(word);
+      }
+    }
+  });
+
+  it('name one scale on a page of one scale', () => {
+    const id = 'between-soft-crack-and-hard-crack';
+    expect(stageSentence(id, { units: 'us' })).toContain('stopped (290 to 300 °F at sea level)');
+    expect(stageSentence(id, { units: 'metric' })).toContain(
+      'stopped (143 to 149 °C at sea level)',
+    );
+    expect(stageSentence('thread', { units: 'us' })).toContain('about 2 inches from the spoon');
+    expect(stageName('between-clear-liquid-and-brown-liquid', { region: 'us' })).toBe(
+      'first color',
+    );
+    expect(coldWaterDrop('between-clear-liquid-and-brown-liquid', { region: 'us' })).toBe(
+      'hard, straw-colored threads',
+    );
+  });
+
   it('never make a good target look like a miss', () => {
     expect(stageSentence('between-soft-crack-and-hard-crack')).toContain(
       'Early hard crack, where most boiled drops are stopped',
@@ -264,6 +318,9 @@ it('uses none of the words that are never used', () => {
     STEP_WORDS,
     STAGE_WORDS,
     WARNING_WORDS,
+    WARNING_PARAMETERS,
+    TAKEN_WORDS,
+    SHORT_CITATIONS,
     INGREDIENT_NAMES,
     SPECIES_NAMES,
     MEASURE_UNIT_NAMES,

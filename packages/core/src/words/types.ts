@@ -39,11 +39,12 @@ export type CautionWords = {
   readonly source?: SourceId;
 };
 
-/** What is said about one advice; a title of its own for a severity where the plain one is too much or too little. */
+/** What is said about one advice; words of its own for a severity where the plain ones are too much or too little. */
 export type AdviceWords = {
   readonly title: Sentence;
   readonly titles?: Readonly<Partial<Record<Severity, Sentence>>>;
   readonly text: readonly Sentence[];
+  readonly texts?: Readonly<Partial<Record<Severity, readonly Sentence[]>>>;
 };
 
 /** What is said about a stage, or about the gap between two. */
@@ -77,9 +78,17 @@ export type Catalogue = {
   readonly remedies: Readonly<Record<RemedyCode, Sentence>>;
   readonly severities: Readonly<Record<Severity, string>>;
   /** Where the id, its hyphens made spaces, is not the name already. */
-  readonly species: Readonly<Partial<Record<SpeciesId | 'syrup-solids', string>>>;
+  readonly species: Readonly<Partial<Record<SpeciesId | 'syrup-solids' | 'saccharides', string>>>;
   readonly stages: Readonly<Record<StageOrGapId, StageWords>>;
   readonly steps: Readonly<Record<StepId, readonly Sentence[]>>;
+  /** Where the source is named in few words: authors and year. */
+  readonly shortCitations: Readonly<Partial<Record<SourceId, string>>>;
+  /** What a field nobody gave is called in brackets behind its place, where its usual name is too long. */
+  readonly notGiven: Readonly<Record<string, string>>;
+  /** What stands in for a field nobody gave, by its path; `*` is a line of the formula. */
+  readonly taken: Readonly<Record<string, Sentence>>;
+  /** What a warning is about, where a field of a batch is not meant. */
+  readonly warningParameters: Readonly<Record<string, string>>;
   readonly warnings: Readonly<Record<WarningCode, readonly Sentence[]>>;
   readonly windowEnds: Readonly<Record<WindowEnd, string>>;
 };

@@ -226,6 +226,10 @@ describe('stagesApply', () => {
   });
 
   it('fits no water', () => {
-    expect(stagesApply(solutionOf('sucrose', { drySolidsMassFraction: 0 })).apply).toBe(false);
+    expect(stagesApply(solutionOf('sucrose', { drySolidsMassFraction: 0 }))).toEqual({
+      apply: false,
+      sugarAndSyrupShare: 0,
+      polyolShare: 0,
+    });
   });
 });

@@ -184,6 +184,18 @@ describe('readingSpread', () => {
     );
   });
 
+  it('puts a small error that does alone before a large one that does not', () => {
+    expect(readingSpread(apartF(2)).likelyCauses.map((cause) => cause.id)).toEqual([
+      'not-immersed-to-mark',
+      'too-shallow',
+      'near-the-wall',
+      'slow-instrument',
+      'not-calibrated',
+      'in-foam-or-steam',
+      'on-the-base',
+    ]);
+  });
+
   it('leaves the two that reach 31 °F together, and nothing a little further on', () => {
     expect(readingSpread(apartF(31)).likelyCauses).toMatchObject([
       { id: 'not-immersed-to-mark', alone: false },

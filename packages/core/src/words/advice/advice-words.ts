@@ -11,10 +11,19 @@ export const ADVICE_WORDS = {
   },
   'probe-not-covered': {
     title: 'The probe is not covered',
+    titles: { note: 'The probe is nearly covered' },
     text: [
       'The mass stands {depthMm} deep at the stop; the probe needs {neededMm}.',
+      'Tilting the pan by its handle gathers the mass around it, but not enough.',
       'A pan {narrowerDiameterMm} wide would do.',
     ],
+    texts: {
+      note: [
+        'The mass stands {depthMm} deep at the stop; the probe needs {neededMm}.',
+        'Tilt the pan a little, by its handle, while you read.',
+        'In a pan {narrowerDiameterMm} wide you need not.',
+      ],
+    },
   },
   'target-above-thermometer': {
     title: 'The stop is past the end of your thermometer',
@@ -71,7 +80,7 @@ export const ADVICE_WORDS = {
   'beyond-the-knee': {
     title: 'Hotter buys little here',
     text: [
-      'Past {kneeReadingC} every ten degrees Celsius more buy only {gainPer10K} of hardness.',
+      'Past {kneeReadingC} every {10K} more buy only {gainPer10K} of hardness.',
       'Less xylitol buys more.',
     ],
   },
@@ -104,7 +113,7 @@ export const ADVICE_WORDS = {
     text: ['It is poured at {pourC}; the mould bears {mouldMaxC}.'],
   },
   'sticky-room': {
-    title: 'The room makes bare {sweets} sticky',
+    title: 'The {place} makes bare {sweets} sticky | The room makes bare {sweets} sticky',
     text: [
       'It is at {relativeHumidity} humidity; from {limitRelativeHumidity} on bare {sweets} take up water. Wrap within half an hour.',
     ],

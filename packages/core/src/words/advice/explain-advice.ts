@@ -1,4 +1,4 @@
-import type { Advice, AdviceCode, Remedy, Severity } from '../../job/advice/types.js';
+import type { Advice, AdviceCode, Change, Remedy, Severity } from '../../job/advice/types.js';
 import { ingredientName } from '../names/ingredients.js';
 import { stageName } from '../stages/stage-name.js';
 import { capitalised, type Facts, fill, fillAll } from '../text/fill.js';
@@ -41,13 +41,22 @@ export type ExplainedAdvice = {
  * // 'It makes 56; you wished for 60.'
  */
 export function explainAdvice(advice: Advice, options: DisplayOptions = {}): ExplainedAdvice {
+  return explainOnPage(advice, options);
+}
+
+/** The same, with figures as the page already shows them in place of the advice's own. */
+export function explainOnPage(
+  advice: Advice,
+  options: DisplayOptions,
+  shown: Readonly<Record<string, string>> = {},
+): ExplainedAdvice {
   const words: AdviceWords = ADVICE_WORDS[advice.code];
-  const facts = factsOf(advice, options);
+  const facts = factsOf(advice, options, shown);
   return {
     code: advice.code,
     severity: severityWord(advice.severity),
     title: fill(words.titles?.[advice.severity] ?? words.title, facts, options) ?? '',
-    text: fillAll(words.text, facts, options),
+    text: fillAll(words.texts?.[advice.severity] ?? words.text, facts, options),
     remedies: advice.remedies.map((remedy) => ({
       code: remedy.code,
       label: remedyLabel(remedy, options),
@@ -67,8 +76,12 @@ export function explainAdvice(advice: Advice, options: DisplayOptions = {}): Exp
 export function remedyLabel(remedy: Remedy, options: DisplayOptions = {}): string {
   const sentence = Object.hasOwn(REMEDY_WORDS, remedy.code) ? REMEDY_WORDS[remedy.code] : '';
   const numbers = { ...numbersOfOnlyChange(remedy), ...remedy.numbers };
+  const store = remedy.changes.length > 0 && remedy.changes.every(isOfStore);
+  const names = store ? { store: 'store' } : {};
   // The codes were chosen to be readable: what a code says stands where its number is not known.
-  return fill(sentence, { numbers }, options) || capitalised(remedy.code.replaceAll('-', ' '));
+  return (
+    fill(sentence, { numbers, names }, options) || capitalised(remedy.code.replaceAll('-', ' '))
+  );
 }
 
 /**
@@ -82,12 +95,22 @@ export function severityWord(severity: Severity): string {
 }
 
 /** The first thing that can be said about an advice, where there is room for no more. */
-export function leadingSentence(advice: Advice, options: DisplayOptions): string {
-  return fillAll(ADVICE_WORDS[advice.code].text.slice(0, 1), factsOf(advice, options), options);
+export function leadingSentence(
+  advice: Advice,
+  options: DisplayOptions,
+  shown: Readonly<Record<string, string>>,
+): string {
+  const { text } = ADVICE_WORDS[advice.code];
+  return fillAll(text.slice(0, 1), factsOf(advice, options, shown), options);
 }
 
-function factsOf(advice: Advice, options: DisplayOptions): Facts {
-  return { numbers: advice.numbers, names: spokenNames(advice.names ?? {}, options) };
+function factsOf(
+  advice: Advice,
+  options: DisplayOptions,
+  shown: Readonly<Record<string, string>>,
+): Facts {
+  const names = { ...spokenNames(advice.names ?? {}, options), ...shown };
+  return { numbers: advice.numbers, names };
 }
 
 /** Ids become names. */
@@ -97,9 +120,14 @@ function spokenNames(
 ): Record<string, string> {
   const spoken: Record<string, string> = {};
   for (const [key, id] of Object.entries(names)) {
-    spoken[key] = key === 'stage' ? stageName(id) : ingredientName(id, options);
+    if (key === 'stage') spoken[key] = stageName(id, options);
+    else spoken[key] = key === 'place' ? id : ingredientName(id, options);
   }
   return spoken;
+}
+
+function isOfStore({ path }: Change): boolean {
+  return path.startsWith('/store/');
 }
 
 /** A remedy that changes one number says it; with several changes no single number is the message. */

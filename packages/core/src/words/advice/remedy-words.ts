@@ -24,7 +24,8 @@ export const REMEDY_WORDS = {
   'more-moulds': 'Take {moulds} moulds',
   'fewer-pieces': 'Make {pieces} pieces',
   'heat-proof-mould': 'Take a mould that bears {mouldMaxC}',
-  'drier-room': 'Work in a room at {relativeHumidity}',
+  'drier-room':
+    'Keep them in a {store} at {relativeHumidity} | Work in a room at {relativeHumidity}',
   'less-acid': 'Take less acid, {limitShare}',
   'weigh-it': 'Weigh {massG}',
   'acesulfame-instead': 'Take acesulfame-K instead',

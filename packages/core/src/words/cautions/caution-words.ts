@@ -90,7 +90,7 @@ export const CAUTION_WORDS = {
   'weighing-hot-pan': {
     title: 'Weigh the hot pan with two hands',
     text: [
-      'Scale beside the {hob}, on a dry heat-proof mat; pan, spoon and probe weighed before.',
+      'Scale beside the hob, on a dry heat-proof mat; pan, spoon and probe weighed before.',
       'Never a full or wide pan, no children near. Or weigh what you have poured.',
     ],
     moments: ['hot'], grade: 'practice',

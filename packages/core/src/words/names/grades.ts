@@ -7,7 +7,7 @@ export const GRADE_WORDS = {
   secondary: 'quoted in print',
   practice: 'common practice',
   memory: 'from memory',
-  derived: 'an estimate',
+  derived: 'worked out here',
   assumed: 'an assumption',
 } as const satisfies Catalogue['grades'];
 
@@ -15,7 +15,7 @@ export const GRADE_WORDS = {
  * The word for a grade.
  *
  * @example
- * gradeWord('derived') // 'an estimate'
+ * gradeWord('derived') // 'worked out here'
  */
 export function gradeWord(grade: Grade): string {
   return GRADE_WORDS[grade];

@@ -1,5 +1,5 @@
 import type { IngredientId } from '../../matter/ingredients/types.js';
-import { isUs } from '../text/fill.js';
+import { isUs } from '../text/region.js';
 import type { ByRegion, Catalogue, DisplayOptions } from '../types.js';
 
 /** What an ingredient is called on a shopping list. */

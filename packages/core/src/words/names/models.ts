@@ -34,5 +34,5 @@ export const WINDOW_ENDS = {
   water: 'the water left changes by too much',
   glass: 'it would soften in the store',
   'sugar-limit': 'sugar starts to burn',
-  stage: 'the stage ends',
+  stage: 'another stage begins',
 } as const satisfies Catalogue['windowEnds'];

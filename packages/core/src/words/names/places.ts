@@ -26,6 +26,7 @@ const FIELDS = {
   relativeHumidity: 'the humidity',
   forDays: 'the keeping time',
   maxC: 'the highest temperature',
+  cavityMl: 'the size of a cavity',
   cavities: 'the number of cavities',
   moulds: 'the number of moulds',
   elevationM: 'the altitude',
@@ -50,6 +51,8 @@ const FIELDS = {
   when: 'when it goes in',
   atC: 'the temperature it goes in at',
   count: 'the number of pieces',
+  form: 'how it lies in the spoon',
+  sealFactor: 'how well it is sealed',
 } as const;
 
 /** A place of the document in words. */

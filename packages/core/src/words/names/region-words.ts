@@ -8,5 +8,4 @@ export const REGION_WORDS = {
   glucoseSyrup: ['glucose syrup', 'corn syrup'],
   bakingSoda: ['bicarbonate of soda', 'baking soda'],
   clingFilm: ['cling film', 'plastic wrap'],
-  hob: ['hob', 'stove'],
 } as const satisfies Catalogue['regionWords'];

@@ -4,6 +4,7 @@ import type { Catalogue } from '../types.js';
 /** What a pure substance is called where people read what a mass is made of. */
 export const SPECIES_NAMES = {
   'syrup-solids': 'starch syrup solids',
+  saccharides: 'starch syrup solids',
   'syrup-oligosaccharides': 'longer syrup sugars',
   'hydrogenated-oligosaccharides': 'longer sugar alcohols',
   'potassium-hydrogen-tartrate': 'cream of tartar',

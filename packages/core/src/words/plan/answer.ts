@@ -1,11 +1,11 @@
 import type { Severity } from '../../job/advice/types.js';
 import type { PlanDocument } from '../../job/plan/types.js';
-import { explainAdvice, leadingSentence } from '../advice/explain-advice.js';
+import { explainOnPage, leadingSentence } from '../advice/explain-advice.js';
 import type { DisplayOptions } from '../types.js';
 import { formatMass } from '../units/amounts.js';
 import { countInWords, formatNumber } from '../units/number.js';
 import { formatReading, formatTemperature } from '../units/temperature.js';
-import { stopText, windowText } from './stop-figures.js';
+import { shownAt, stopText, windowText } from './stop-figures.js';
 import type { AnswerLine, SectionId } from './types.js';
 
 /** The five lines a cook needs first; everything else opens from the line it explains. */
@@ -79,13 +79,14 @@ function watchLine(plan: PlanDocument, options: DisplayOptions): string {
   const [first] = adviceInOrder(plan);
   if (first === undefined)
     return 'the last degrees: they come fast. Turn the heat down early and stay with the pan.';
-  const { severity, title, remedies } = explainAdvice(first, options);
+  const shown = shownAt(plan, first, options);
+  const { severity, title, remedies } = explainOnPage(first, options, shown);
   const grave =
     first.severity === 'danger' || first.severity === 'will-fail' ? `${severity}: ` : '';
   const [way] = remedies;
   return [
     `${grave}${title}.`,
-    leadingSentence(first, options),
+    leadingSentence(first, options, shown),
     way === undefined ? '' : `[${way.label}]`,
   ]
     .filter((part) => part !== '')

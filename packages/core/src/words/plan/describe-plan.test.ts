@@ -126,13 +126,50 @@ describe('the first answer', () => {
   });
 });
 
+describe('the window', () => {
+  const told = (plan: PlanDocument, units: 'metric' | 'us') => {
+    const described = describePlan(plan, { units });
+    const steps = /between ([\d.]+) and ([\d.]+)\. Heat/.exec(section(described, 'steps'));
+    const answer = /between ([\d.]+) and ([\d.]+)\./.exec(described.answer[0]?.text ?? '');
+    const opened = section(described, 'kitchen').split('\n');
+    return { steps: steps?.slice(1), answer: answer?.slice(1), opened };
+  };
+
+  it('is the same two numbers wherever it stands', () => {
+    for (const plan of [LEMON_DROPS, ISOMALT_DROPS]) {
+      for (const units of ['metric', 'us'] as const) {
+        const { steps, answer = [], opened } = told(plan, units);
+        expect(answer).toHaveLength(2);
+        expect(steps).toEqual(answer);
+        const [low, high] = answer;
+        const line = opened.find((text) => /^(Outside|Below)/.test(text));
+        expect(line).toMatch(
+          new RegExp(`(Outside ${low} to ${high},|Below ${low},.*above ${high},)`),
+        );
+      }
+    }
+  });
+
+  it('never ends before the stop it belongs to', () => {
+    const atTheEdge = withTarget({
+      readingC: { value: 142.9, band: [142, 144], model: 'thermometer' },
+      windowReadingC: [143, 148],
+      exactWindowReadingC: [142.9, 148.3],
+    });
+    expect(answers(atTheEdge)[0]).toContain('143 °C · 289 °F on your thermometer, between 143 and');
+    expect(answers(atTheEdge, { units: 'us' })[0]).toContain(
+      '289 °F · 143 °C on your thermometer, between 289 and 298.',
+    );
+  });
+});
+
 describe('trust', () => {
   it('is never in the first answer, and stands with its word where a number is opened', () => {
     for (const line of answers(LEMON_DROPS))
-      expect(line).not.toMatch(/estimate|memory|practice|print|assumption/);
+      expect(line).not.toMatch(/estimate|worked out|memory|practice|print|assumption/);
     const described = describePlan(LEMON_DROPS);
     expect(section(described, 'composition')).toContain(
-      '2.9 % water left (2.1 % to 3.8 %, an estimate)',
+      '2.9 % water left (2.1 % to 3.8 %, worked out here)',
     );
     expect(section(described, 'yield')).toContain('(38 g to 60 g, common practice)');
   });
@@ -183,6 +220,43 @@ describe('the kitchen', () => {
     );
   });
 
+  it('tells of both ends of a crooked thermometer, and what it shows at the stop', () => {
+    const figure = (value: number) => ({
+      value,
+      band: [value, value] as const,
+      model: 'water' as const,
+    });
+    const crooked = {
+      ...withTarget({ correction: 'scale', hereC: figure(147.2), readingC: figure(142.97) }),
+      kitchen: {
+        ...LEMON_DROPS.kitchen,
+        waterBoilsAtC: figure(99.2),
+        readingDifferenceK: figure(-2.2),
+        differenceIsTheThermometers: true,
+      },
+    };
+    // (97 − 2) / 99.2 for each degree, from 2 in ice: 142.97 at 147.2.
+    expect(lines(crooked)).toContain(
+      'In melting ice your thermometer shows 2 °C (35.6 °F), in boiling water 97 °C (206.6 °F).\nIts scale is corrected at both ends: when it shows 143 °C (289 °F), the mass is at 147 °C (297 °F).',
+    );
+    expect(lines(crooked)).not.toContain('weather');
+    const unsure = {
+      ...crooked,
+      kitchen: { ...crooked.kitchen, differenceIsTheThermometers: false },
+    };
+    expect(lines(unsure)).toContain('In boiling water that is thermometer and weather together.');
+  });
+
+  it('tells of an ice reading that stands alone', () => {
+    const iced = {
+      ...withTarget({ correction: 'shift' }),
+      kitchen: { ...LEMON_DROPS.kitchen, readingDifferenceK: undefined },
+    };
+    expect(lines(iced)).toContain(
+      'In melting ice your thermometer shows 0.8 °C (33.4 °F), and the stop allows for it.',
+    );
+  });
+
   it('names early hard crack as what it is', () => {
     expect(lines(LEMON_DROPS)).toContain('Early hard crack, where most boiled drops are stopped');
     expect(lines(ISOMALT_DROPS)).not.toContain('lear liquid');
@@ -190,7 +264,7 @@ describe('the kitchen', () => {
 
   it('says that nobody has measured isomalt', () => {
     expect(lines(ISOMALT_DROPS)).toContain(
-      'Nobody has published a boiling curve for isomalt. Take 161 as a place to start and judge the first drop.',
+      'Nobody has published a boiling curve for isomalt. Take 160.9 as a place to start and judge the first drop.',
     );
     expect(lines(LEMON_DROPS)).not.toContain('isomalt');
   });
@@ -231,6 +305,30 @@ describe('cautions', () => {
     const all = `${section(described, 'cautions')}\n${section(described, 'more-cautions')}`;
     expect(all.split('\n')).toHaveLength(many.length);
   });
+});
+
+describe('the sweetness', () => {
+  it('says what it leaves out', () => {
+    const tasting = (...leavesOut: readonly string[]) =>
+      section(
+        describePlan({ ...LEMON_DROPS, taste: { ...LEMON_DROPS.taste, leavesOut } }),
+        'yield',
+      );
+    expect(tasting()).toContain('as sweet as sugar (0.72');
+    expect(tasting('acesulfame-k')).toContain('sugar, without what acesulfame-K adds (0.72');
+    expect(tasting('acesulfame-k', 'sucralose')).toContain('acesulfame-K and sucralose add (0.72');
+  });
+});
+
+it('speaks and spells as the United States do, but leaves the cook’s words', () => {
+  const { text } = describePlan(
+    { ...LEMON_DROPS, name: 'Mould-blown colour drops' },
+    { units: 'us' },
+  );
+  expect(text).toContain('Mould-blown colour drops');
+  expect(text.replace('Mould-blown colour', '')).not.toMatch(
+    /mould|colour|flavour|litre|jewellery|soya|sulphite|\bhob\b|\bsweets\b|finished sweet|degrees Celsius/,
+  );
 });
 
 it('says hard candy where that is the word', () => {

@@ -1,5 +1,5 @@
 import type { PlanDocument } from '../../job/plan/types.js';
-import { isUs } from '../text/fill.js';
+import { isUs } from '../text/region.js';
 import type { DisplayOptions } from '../types.js';
 import { answerOf } from './answer.js';
 import { defaultLines } from './defaults-section.js';
@@ -52,6 +52,6 @@ function sectionsOf(plan: PlanDocument, options: DisplayOptions): readonly Secti
     ...section('more-cautions', 'Buying, giving, keeping', otherCautionLines(plan, options)),
     ...section('defaults', 'Taken for granted', defaultLines(plan, options)),
     ...section('warnings', 'Asked beyond what was tested', warningLines(plan, options)),
-    ...section('models', 'How we know', modelLines(plan)),
+    ...section('models', 'How we know', modelLines(plan, options)),
   ];
 }

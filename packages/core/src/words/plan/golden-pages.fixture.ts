@@ -24,7 +24,8 @@ Before anything is hot
 
 What to change
   May disappoint: The probe is not covered. The mass stands 13 mm deep at the
-    stop; the probe needs 25 mm. A pan 11.7 cm wide would do. [Take a pan
+    stop; the probe needs 25 mm. Tilting the pan by its handle gathers the
+    mass around it, but not enough. A pan 11.7 cm wide would do. [Take a pan
     11.7 cm wide] [Make 1.9 times as much]
   Worth knowing: The room makes bare sweets sticky. It is at 55 % humidity;
     from 45 % on bare sweets take up water. Wrap within half an hour. [Work in
@@ -41,8 +42,8 @@ Formula
 The stop in your kitchen
   In your kitchen syrup boils about six degrees cooler, so this is the
     recipe's 148.
-  Early hard crack, where most boiled drops are stopped (143 to 149 °C, 290 to
-    300 °F at sea level). For: boiled drops, lollipops.
+  Early hard crack, where most boiled drops are stopped (143 to 149 °C at sea
+    level). For: boiled drops, lollipops.
   Outside 141 to 144, the water left changes by too much.
   Water boils here at 95 °C (203 °F), from your altitude, on a standard day;
     the air is at 846 hPa.
@@ -50,14 +51,14 @@ The stop in your kitchen
     the stop allows for it.
   The mass itself is then at 142 °C (288 °F).
   The number is the recipe's own; what may be off is the way to your kitchen
-    and the thermometer (142 to 144, an estimate).
+    and the thermometer (142 to 144, worked out here).
 
 What it is made of
   At the start 24.3 % water; it begins to boil at about 102 °C (216 °F).
   111 g of water has to go; 392 g is left at the stop.
-  At the stop 2.9 % water left (2.1 % to 3.8 %, an estimate).
-  In the finished sweet 2.9 % water left (2.1 % to 3.7 %, an estimate).
-  Dry, it is sucrose 60 %, starch syrup solids 39 % and citric acid 1.3 %.
+  At the stop 2.9 % water left (2.1 % to 3.8 %, worked out here).
+  In the finished sweet 2.9 % water left (2.1 % to 3.7 %, worked out here).
+  Dry, it is sucrose 60.1 %, starch syrup solids 38.6 % and citric acid 1.3 %.
 
 Steps
    1. Weigh 232 g sugar, 155 g dried glucose syrup, 116 g water and 5.0 g
@@ -108,15 +109,15 @@ Steps
 What comes out
   397 g finished mass, of which 48 g stays on pan and tools (38 g to 60 g,
     common practice).
-  348 g in 60 whole pieces (58 to 61, an estimate).
+  348 g in 60 whole pieces (58 to 61, worked out here).
   About 0.78 times as sweet as sugar (0.72 to 0.84, quoted in print).
 
 How it keeps
   Stays hard up to about 43 °C (109 °F), its glass point (35 to 51, quoted in
     print).
   You keep it at 24 °C (75 °F) and 55 % humidity, for 180 days.
-  Each half per cent of water it takes up costs about five degrees Celsius of
-    that: close it well.
+  Each half per cent of water it takes up costs about 5 °C of that: close it
+    well.
 
 Buying, giving, keeping
   Say what is in it. Name nuts, peanut, milk, egg, soya, wheat-based syrup,
@@ -124,28 +125,24 @@ Buying, giving, keeping
     food law.
 
 Taken for granted
-  Lines 1 and 2 of the formula, when it goes in: start (common practice).
-  Line 2 of the formula, the dry solids: 96 %, from 95 % to 98 % (common
+  In the pan from the start: sugar and dried glucose syrup (common practice).
+  Water in dried glucose syrup: 4 %, from 2 % to 5 % (common practice).
+  To be kept for 180 days (common practice).
+  Left on the pan: a film, 25 to 40 g for each litre it holds (common
     practice).
-  The store, the keeping time: 180 days (common practice).
-  The pieces, the loss: the film on the pan, 25 to 40 g for each litre it
-    holds (common practice).
-  Not given, so nothing is made of it: the mould, the number of moulds; the
-    hob.
+  Not given, so nothing is made of it: the mould (number of moulds); the hob.
 
 How we know
-  Weighing up what goes in and out: what goes in = what comes out. An
-    estimate.
-  Spoons and cups: grams = volume × grams per ml. From: common-practice.
-    Common practice.
-  Boiling of the syrup: aw(composition, T) · psat(T) = p. From:
-    common-practice. An estimate.
+  Weighing up what goes in and out: what goes in = what comes out. Worked out
+    here.
+  Spoons and cups: grams = volume × grams per ml. Common practice.
+  Boiling of the syrup: aw(composition, T) · psat(T) = p. From: common
+    practice. Worked out here.
   The same strength at another pressure: aw(composition, T) · psat(T) = p.
-    From: common-practice. An estimate.
-  Your thermometer: reading = true temperature + shift. From: definition. An
-    estimate.
-  What stays on the pan: 32 g for each litre of pan. From: common-practice.
-    Common practice.
+    From: common practice. Worked out here.
+  Your thermometer: reading = true temperature + shift. From: definition.
+    Worked out here.
+  What stays on the pan: 32 g for each litre of pan. Common practice.
   How warm it stays hard (glass point): Gordon–Taylor on a Fox mix. From:
     assumption. Quoted in print.
   Sweetness beside sugar: shares × sweetness, summed. From: assumption. Quoted
@@ -195,17 +192,17 @@ The stop in your kitchen
     the air is at 871 hPa.
   Height, weather or thermometer: the stop is the same within about 2 °C.
   All that the boiling and glass models may be off is in this number (153 to
-    169).
-  Nobody has published a boiling curve for isomalt. Take 161 as a place to
+    169, quoted in print).
+  Nobody has published a boiling curve for isomalt. Take 160.9 as a place to
     start and judge the first drop.
-  Past 161 °C (322 °F) ten degrees Celsius more buy little hardness.
+  Past 161 °C (322 °F) every 10 °C more buy little hardness.
 
 What it is made of
   At the start 24.3 % water; it begins to boil at about 102 °C (216 °F).
   115 g of water has to go; 413 g is left at the stop.
-  At the stop under 0.5 % water left (under 0.5 % to 0.9 %, an estimate).
-  In the finished sweet under 0.5 % water left (under 0.5 % to 0.9 %, an
-    estimate).
+  At the stop under 0.5 % water left (under 0.5 % to 0.9 %, worked out here).
+  In the finished sweet under 0.5 % water left (under 0.5 % to 0.9 %, worked
+    out here).
   0.1 g of water comes with what goes in late; all of it is counted, and some
     flashes off.
   Dry, it is isomalt 90 % and xylitol 10 %.
@@ -248,8 +245,8 @@ How it keeps
   Stays hard up to about 21 °C (70 °F), its glass point (13 to 29, quoted in
     print).
   You keep it at 24 °C (75 °F), for 90 days.
-  Each half per cent of water it takes up costs about five degrees Celsius of
-    that: close it well.
+  Each half per cent of water it takes up costs about 5 °C of that: close it
+    well.
 
 Buying, giving, keeping
   Information, not medical advice. 'Sugar-free' is neither free of
@@ -257,17 +254,19 @@ Buying, giving, keeping
     physician or a dietitian.
 
 Taken for granted
-  The kitchen: from the boiling water reading (an assumption).
+  The air is what your reading in boiling water makes of it (an assumption).
 
 Asked beyond what was tested
-  The dry solids: 99.6 % here, tested from 10 % to 99.5 %. The answer stands,
-    with less behind it.
-  Nothing is known here of propylene glycol, 0.2 % of it, so it only counts by
-    weight.
+  The strength of the syrup: 99.6 % here, tested from 10 % to 99.5 %. The
+    answer stands, with less behind it.
+  How propylene glycol boils and keeps is not known here: 0.2 % of what is
+    dissolved only counts by weight.
+  How sweet propylene glycol is, is not known here: 0.2 % of all but the water
+    is left out of the sweetness.
 
 How we know
-  Boiling of the syrup: aw(composition, T) · psat(T) = p. From:
-    common-practice. An estimate.
+  Boiling of the syrup: aw(composition, T) · psat(T) = p. From: common
+    practice. Worked out here.
   How warm it stays hard (glass point): Gordon–Taylor on a Fox mix. From:
     assumption. Quoted in print.
 `;
@@ -284,18 +283,18 @@ Watch       The probe is not covered. The mass stands 13 mm (0.5 in) deep at
             (4.6 in) wide]
 
 Formula
-       232 g (8.2 oz)  sugar
-       155 g (5.5 oz)  corn syrup solids
-       116 g (4.1 oz)  water
-                5.0 g  citric acid, off the heat, fine crystals, ‘1 heaped
+  232 g (8.2 oz)       sugar
+  155 g (5.5 oz)       corn syrup solids
+  116 g (4.1 oz)       water
+  5.0 g                citric acid, off the heat, fine crystals, ‘1 heaped
                        teaspoon’, somewhere from 4.4 g to 5.4 g: weigh it
   503 g (1 lb 1.7 oz)  in the pan before the boil
 
 The stop in your kitchen
   In your kitchen syrup boils about ten degrees cooler, so this is the
     recipe's 298.
-  Early hard crack, where most boiled drops are stopped (143 to 149 °C, 290 to
-    300 °F at sea level). For: boiled drops, lollipops.
+  Early hard crack, where most boiled drops are stopped (290 to 300 °F at sea
+    level). For: boiled drops, lollipops.
   Outside 286 to 291, the water left changes by too much.
   Water boils here at 203 °F (95 °C), from your altitude, on a standard day;
     the air is at 24.97 inHg.
@@ -303,6 +302,6 @@ The stop in your kitchen
     the stop allows for it.
   The mass itself is then at 288 °F (142 °C).
   The number is the recipe's own; what may be off is the way to your kitchen
-    and the thermometer (288 to 292, an estimate).
+    and the thermometer (288 to 292, worked out here).
 
 `;

@@ -1,17 +1,24 @@
 import type { PlanModelId } from '../../job/plan/models.js';
 import type { PlanDocument } from '../../job/plan/types.js';
-import { explainAdvice } from '../advice/explain-advice.js';
+import { explainOnPage } from '../advice/explain-advice.js';
 import { gradeWord } from '../names/grades.js';
 import { MODEL_NAMES } from '../names/models.js';
-import { capitalised } from '../text/fill.js';
+import { shortCitation } from '../names/short-citations.js';
+import { capitalised, listed } from '../text/fill.js';
+import { spelled } from '../text/region.js';
 import type { DisplayOptions } from '../types.js';
 import { explain } from '../warnings/explain.js';
 import { adviceInOrder } from './answer.js';
+import { shownAt } from './stop-figures.js';
 
 /** Each advice with the labels of its ways out. */
 export function adviceLines(plan: PlanDocument, options: DisplayOptions): readonly string[] {
   return adviceInOrder(plan).map((advice) => {
-    const { severity, title, text, remedies } = explainAdvice(advice, options);
+    const { severity, title, text, remedies } = explainOnPage(
+      advice,
+      options,
+      shownAt(plan, advice, options),
+    );
     const ways = remedies.map(({ label }) => `[${label}]`).join(' ');
     return `${severity}: ${title}. ${text} ${ways}`.trim();
   });
@@ -24,15 +31,17 @@ export function warningLines(plan: PlanDocument, options: DisplayOptions): reado
   return lines.filter((line, index) => lines.indexOf(line) === index);
 }
 
-/** Each model the plan rests on: its equation, its sources by their key in the bibliography, its grade. */
-export function modelLines(plan: PlanDocument): readonly string[] {
+/** Each model the plan rests on: its equation, its sources by authors and year, its grade. */
+export function modelLines(plan: PlanDocument, options: DisplayOptions): readonly string[] {
   return (Object.keys(MODEL_NAMES) as PlanModelId[]).flatMap((id) => {
     const model = plan.models[id];
     // What the cook gave is not a model to be believed or not.
     if (model === undefined || id === 'given') return [];
-    const sources = model.sources.length === 0 ? '' : ` From: ${model.sources.join(', ')}.`;
-    return [
-      `${MODEL_NAMES[id]}: ${model.equation.replace(/\.$/, '')}.${sources} ${capitalised(gradeWord(model.grade))}.`,
-    ];
+    const grade = gradeWord(model.grade);
+    // Common practice from common practice is said once.
+    const sources = model.sources.map(shortCitation).filter((source) => source !== grade);
+    const from = sources.length === 0 ? '' : ` From: ${listed(sources)}.`;
+    const equation = spelled(model.equation.replace(/\.$/, ''), options);
+    return [`${MODEL_NAMES[id]}: ${equation}.${from} ${capitalised(grade)}.`];
   });
 }

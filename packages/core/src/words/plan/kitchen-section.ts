@@ -6,7 +6,7 @@ import { formatPressure } from '../units/amounts.js';
 import { formatByKey } from '../units/by-key.js';
 import { countInWords, formatNumber, roundTo } from '../units/number.js';
 import { formatDifference, formatReading } from '../units/temperature.js';
-import { stopDecimals } from './stop-figures.js';
+import { stopDecimals, stopInText, windowEnds } from './stop-figures.js';
 import { trustIn } from './trust.js';
 
 /** The stop, as this kitchen and this thermometer make it. */
@@ -15,19 +15,23 @@ export function kitchenLines(plan: PlanDocument, options: DisplayOptions): reado
   return [
     shiftLine(plan, options),
     ...(target.stageAtStop !== undefined && isStage(target.stageAtStop.id)
-      ? [stageSentence(target.stageAtStop.id)]
+      ? [
+          stageSentence(target.stageAtStop.id, {
+            ...options,
+            units: options.units ?? 'metric',
+          }),
+        ]
       : []),
     windowLine(plan, options),
     `Water boils here at ${formatByKey('waterBoilsAtC', kitchen.waterBoilsAtC.value, options)}, ${KITCHEN_FROM[kitchen.from]}; the air is at ${formatPressure(kitchen.pressurePa.value, options)}.`,
     vacuumLine(plan, options),
     causeLine(plan, options),
-    differenceLine(plan, options),
-    trueTemperatureLine(plan, options),
+    ...thermometerLines(plan, options),
     trustLine(plan, options),
     isomaltLine(plan, options),
     target.kneeReadingC === undefined
       ? undefined
-      : `Past ${formatByKey('readingC', target.kneeReadingC, options)} ten degrees Celsius more buy little hardness.`,
+      : `Past ${formatByKey('readingC', target.kneeReadingC, options)} every ${formatDifference(10, options)} more buy little hardness.`,
   ].filter((line) => line !== undefined);
 }
 
@@ -43,16 +47,14 @@ function shiftLine({ target }: PlanDocument, options: DisplayOptions): string | 
   const moved = `In your kitchen syrup boils about ${countInWords(degrees, options)} degree${degrees === 1 ? '' : 's'} ${shiftK < 0 ? 'cooler' : 'hotter'}`;
   if (target.asked === 'sea-level') return `${moved}, so this is the recipe's ${seaLevel}.`;
   if (target.asked === 'stage' && target.stage !== undefined) {
-    return `${moved}, so this is the ${stageName(target.stage)} of a chart, ${seaLevel} for this mix at sea level.`;
+    return `${moved}, so this is the ${stageName(target.stage, options)} of a chart, ${seaLevel} for this mix at sea level.`;
   }
   return `${moved} than the ${seaLevel} it would take at sea level.`;
 }
 
 function windowLine(plan: PlanDocument, options: DisplayOptions): string {
   const [low, high] = plan.target.windowEnds;
-  const [from, to] = plan.target.windowReadingC.map((end) =>
-    formatReading(end, stopDecimals(plan), options),
-  );
+  const [from, to] = windowEnds(plan, options);
   return low === high
     ? `Outside ${from} to ${to}, ${WINDOW_ENDS[low]}.`
     : `Below ${from}, ${WINDOW_ENDS[low]}; above ${to}, ${WINDOW_ENDS[high]}.`;
@@ -79,6 +81,42 @@ function causeLine({ kitchen }: PlanDocument, options: DisplayOptions): string |
   return `Height, weather or thermometer: the stop is the same within about ${formatNumber(within, 0, options)} ${us ? '°F' : '°C'}.`;
 }
 
+/** What the thermometer shows against what is true, at each end it was checked at and at the stop. */
+function thermometerLines(plan: PlanDocument, options: DisplayOptions): readonly string[] {
+  const { correction, hereC, readingC } = plan.target;
+  if (correction === 'scale') return bothEndsLines(plan, options);
+  const inIce = iceLine(plan, options);
+  const atStop =
+    Math.abs(readingC.value - hereC.value) < 0.5
+      ? undefined
+      : `The mass itself is then at ${formatByKey('hereC', hereC.value, options)}.`;
+  return [differenceLine(plan, options), inIce, atStop].filter((line) => line !== undefined);
+}
+
+/** Two checks make a scale: what it shows in ice lies on the line through the boil and the stop. */
+function bothEndsLines(plan: PlanDocument, options: DisplayOptions): readonly string[] {
+  const { kitchen, target } = plan;
+  const boilsC = kitchen.waterBoilsAtC.value;
+  const boilReadingC = boilsC + (kitchen.readingDifferenceK?.value ?? 0);
+  const perK = (target.readingC.value - boilReadingC) / (target.hereC.value - boilsC);
+  if (!Number.isFinite(perK)) return [];
+  const shown = (readingC: number) => formatByKey('waterReadingC', readingC, options);
+  const whose = kitchen.differenceIsTheThermometers
+    ? ''
+    : ' In boiling water that is thermometer and weather together.';
+  return [
+    `In melting ice your thermometer shows ${shown(boilReadingC - perK * boilsC)}, in boiling water ${shown(boilReadingC)}.${whose}`,
+    `Its scale is corrected at both ends: when it shows ${stopInText(plan, options)}, the mass is at ${formatByKey('hereC', target.hereC.value, options)}.`,
+  ];
+}
+
+/** Shifted with no word of boiling water: the ice did it. */
+function iceLine({ kitchen, target }: PlanDocument, options: DisplayOptions): string | undefined {
+  if (target.correction !== 'shift' || kitchen.readingDifferenceK !== undefined) return undefined;
+  const iceReadingC = target.readingC.value - target.hereC.value;
+  return `In melting ice your thermometer shows ${formatByKey('waterReadingC', iceReadingC, options)}, and the stop allows for it.`;
+}
+
 function differenceLine({ kitchen }: PlanDocument, options: DisplayOptions): string | undefined {
   const { readingDifferenceK, differenceIsTheThermometers } = kitchen;
   if (readingDifferenceK === undefined) return undefined;
@@ -90,18 +128,14 @@ function differenceLine({ kitchen }: PlanDocument, options: DisplayOptions): str
   return `Your thermometer shows ${formatDifference(Math.abs(differenceK), options)} ${differenceK > 0 ? 'more' : 'less'}: ${whose}, and the stop allows for it.`;
 }
 
-function trueTemperatureLine(
-  { target }: PlanDocument,
-  options: DisplayOptions,
-): string | undefined {
-  return Math.abs(target.readingC.value - target.hereC.value) < 0.5
-    ? undefined
-    : `The mass itself is then at ${formatByKey('hereC', target.hereC.value, options)}.`;
-}
-
 function trustLine(plan: PlanDocument, options: DisplayOptions): string | undefined {
   const { readingC, asked } = plan.target;
-  const trust = trustIn(plan, readingC, (value) => formatReading(value, 0, options));
+  const degrees = (value: number) => formatReading(value, 0, options);
+  const model = { moisture: 'boiling', 'glass-transition': 'glass' } as const;
+  const trust =
+    asked === 'moisture' || asked === 'glass-transition'
+      ? trustIn(plan, readingC, degrees, model[asked])
+      : trustIn(plan, readingC, degrees);
   if (trust === '') return undefined;
   const what = {
     'sea-level':
@@ -114,11 +148,9 @@ function trustLine(plan: PlanDocument, options: DisplayOptions): string | undefi
   return `${what}${trust}.`;
 }
 
-function isomaltLine(
-  { composition, target }: PlanDocument,
-  options: DisplayOptions,
-): string | undefined {
+function isomaltLine(plan: PlanDocument, options: DisplayOptions): string | undefined {
+  const { composition, target } = plan;
   return (composition.drySolidsShares.isomalt ?? 0) < 0.5
     ? undefined
-    : `Nobody has published a boiling curve for isomalt. Take ${formatReading(target.readingC.value, 0, options)} as a place to start and judge the first drop.`;
+    : `Nobody has published a boiling curve for isomalt. Take ${formatReading(target.readingC.value, stopDecimals(plan), options)} as a place to start and judge the first drop.`;
 }

@@ -1,49 +1,62 @@
 import type { PlanDocument, PlannedLine } from '../../job/plan/types.js';
 import { ingredientName } from '../names/ingredients.js';
 import { speciesName } from '../names/species.js';
-import { listed } from '../text/fill.js';
+import { fill, listed } from '../text/fill.js';
 import type { DisplayOptions } from '../types.js';
 import { formatFraction, formatMass, formatMoisture } from '../units/amounts.js';
 import { formatByKey } from '../units/by-key.js';
 import { formatNumber } from '../units/number.js';
+import { shownShares } from '../units/shares.js';
 import { formatReading } from '../units/temperature.js';
+import { type ThingToWeigh, thingsToWeigh } from './lines.js';
 import { trustIn } from './trust.js';
 
-/** A spoon is off by more than this; a scale is not. */
-const WORTH_WEIGHING = 0.02;
-/** A share of the solids smaller than this is left to the plan itself. */
-const SHARE_SHOWN = 0.005;
+/** A spoon is often off by more than this; a scale is not. */
+const WORTH_WEIGHING = 0.03;
 
-/** The formula in grams, one line each, in columns. */
+/** The formula, one line each: grams under grams, and ounces under ounces. */
 export function formulaLines(plan: PlanDocument, options: DisplayOptions): readonly string[] {
-  const masses = plan.formula.map(({ massG }) => formatMass(massG.value, options));
-  const charge = formatMass(plan.composition.chargeG.value, options);
-  const width = Math.max(charge.length, ...masses.map(({ length }) => length));
-  return [
-    ...plan.formula.map(
-      (line, index) =>
-        `${(masses[index] ?? '').padStart(width)}  ${[ingredientName(line.ingredient, options), ...notesOf(line, options)].join(', ')}`,
-    ),
-    `${charge.padStart(width)}  in the pan before the boil`,
-  ];
+  const rows = [
+    ...thingsToWeigh(plan.formula).map((thing) => ({
+      massG: thing.massG,
+      text: [ingredientName(thing.line.ingredient, options), ...notesOf(thing, options)].join(', '),
+    })),
+    { massG: plan.composition.chargeG.value, text: 'in the pan before the boil' },
+  ].map(({ massG, text }) => {
+    const [grams = '', ounces] = formatMass(massG, options).split(' (');
+    return { grams, ounces: ounces === undefined ? '' : ` (${ounces}`, text };
+  });
+  const width = (column: 'grams' | 'ounces') => Math.max(...rows.map((row) => row[column].length));
+  return rows.map(
+    ({ grams, ounces, text }) =>
+      `${grams.padStart(width('grams'))}${ounces.padEnd(width('ounces'))}  ${text}`,
+  );
 }
 
 function notesOf(
-  { when, massG, form, asWritten }: PlannedLine,
+  { line: { when, massG, form, asWritten, ingredient }, partsG }: ThingToWeigh,
   options: DisplayOptions,
 ): readonly string[] {
   const [low, high] = massG.band;
-  const loose = high - low > 2 * WORTH_WEIGHING * massG.value;
+  const grams = (value: number) => formatMass(value, { ...options, units: 'metric' });
   return [
-    ...(when === 'off-heat' ? ['off the heat'] : []),
-    ...(when === 'first-boil' ? ['at the first boil'] : []),
-    ...(typeof when === 'object' ? [`at ${formatByKey('atC', when.atC, options)}`] : []),
-    ...(form === undefined ? [] : [form.replaceAll('-', ' ')]),
+    ...(partsG.length > 1 ? [partsG.map(grams).join(' + ')] : []),
+    ...whenNotes(when, options),
+    // Water lies level by itself, and level is what everyone takes for granted.
+    ...(form === undefined || form === 'level' || ingredient === 'water'
+      ? []
+      : [form.replaceAll('-', ' ')]),
     ...(asWritten === undefined ? [] : [`‘${asWritten}’`]),
-    ...(loose
+    ...(high - low > 2 * WORTH_WEIGHING * massG.value
       ? [`somewhere from ${formatMass(low, options)} to ${formatMass(high, options)}: weigh it`]
       : []),
   ];
+}
+
+function whenNotes(when: PlannedLine['when'], options: DisplayOptions): readonly string[] {
+  if (when === 'off-heat') return ['off the heat'];
+  if (when === 'first-boil') return ['at the first boil'];
+  return when === 'start' ? [] : [`at ${formatByKey('atC', when.atC, options)}`];
 }
 
 /** What the mass is made of, from cold pan to finished sweet; water, because that is what leaves. */
@@ -51,20 +64,21 @@ export function compositionLines(plan: PlanDocument, options: DisplayOptions): r
   const { composition, lateWater } = plan;
   const water = (value: number) => formatMoisture(value, options);
   const start = 1 - composition.startDrySolidsMassFraction.value;
-  const shares = Object.entries(composition.drySolidsShares)
-    .filter(([, share]) => share >= SHARE_SHOWN)
-    .map(([id, share]) => `${speciesName(id)} ${formatFraction(share, options)}`);
+  const { shown, traces } = shownShares(composition.drySolidsShares, options);
+  const named = listed(shown.map(({ id, share }) => `${speciesName(id)} ${share}`));
+  const trace = traces.length === 0 ? '' : `, with a trace of ${listed(traces.map(speciesName))}`;
+  const finished = fill('In the finished {sweet}', {}, options);
   return [
     `At the start ${water(start)} water; it begins to boil at about ${formatByKey('firstBoilC', composition.firstBoilC.value, options)}.`,
     `${formatMass(composition.boilOffG.value, options)} of water has to go; ${formatMass(composition.baseG.value, options)} is left at the stop.`,
     `At the stop ${water(composition.baseMoistureMassFraction.value)} water left${trustIn(plan, composition.baseMoistureMassFraction, water)}.`,
-    `In the finished sweet ${water(composition.moistureMassFraction.value)} water left${trustIn(plan, composition.moistureMassFraction, water)}.`,
+    `${finished} ${water(composition.moistureMassFraction.value)} water left${trustIn(plan, composition.moistureMassFraction, water)}.`,
     ...(lateWater.massG < 0.05
       ? []
       : [
           `${formatMass(lateWater.massG, options)} of water comes with what goes in late; all of it is counted, and some flashes off.`,
         ]),
-    `Dry, it is ${listed(shares)}.`,
+    `Dry, it is ${named}${trace}.`,
   ];
 }
 
@@ -74,17 +88,25 @@ export function yieldLines(plan: PlanDocument, options: DisplayOptions): readonl
   const mass = (value: number) => formatMass(value, options);
   const grams = (value: number) => formatMass(value, { ...options, units: 'metric' });
   const count = (value: number) => formatNumber(Math.floor(value), 0, options);
-  const sweetness = plan.taste.relativeSweetness;
-  const times = (value: number) => formatNumber(value, 2, options);
   return [
     `${mass(finishedG.value)} finished mass, of which ${mass(leftBehindG.value)} stays on pan and tools${trustIn(plan, leftBehindG, grams)}.`,
     ...(breakFraction > 0
       ? [`${formatFraction(breakFraction, options)} is allowed for breakage.`]
       : []),
     `${mass(piecesG.value)} in ${pieces === undefined ? 'all' : `${count(pieces.value)} whole pieces${trustIn(plan, pieces, count)}`}.`,
-    `About ${times(sweetness.value)} times as sweet as sugar${trustIn(plan, sweetness, times)}.`,
+    sweetnessLine(plan, options),
     ...polyolLines(plan, options),
   ];
+}
+
+function sweetnessLine(plan: PlanDocument, options: DisplayOptions): string {
+  const { relativeSweetness, leavesOut } = plan.taste;
+  const times = (value: number) => formatNumber(value, 2, options);
+  const without =
+    leavesOut.length === 0
+      ? ''
+      : `, without what ${listed(leavesOut.map(speciesName))} add${leavesOut.length === 1 ? 's' : ''}`;
+  return `About ${times(relativeSweetness.value)} times as sweet as sugar${without}${trustIn(plan, relativeSweetness, times)}.`;
 }
 
 function polyolLines({ polyols }: PlanDocument, options: DisplayOptions): readonly string[] {
@@ -107,6 +129,6 @@ export function keepingLines(plan: PlanDocument, options: DisplayOptions): reado
   return [
     `Stays hard up to about ${degrees(glassTransitionC.value)}, its glass point${trustIn(plan, glassTransitionC, (value) => formatReading(value, 0, options))}.`,
     `You keep it at ${formatByKey('storeC', storeC, options)}${storeRelativeHumidity === undefined ? '' : ` and ${formatFraction(storeRelativeHumidity, options)} humidity`}, for ${formatByKey('forDays', forDays, options)}.`,
-    'Each half per cent of water it takes up costs about five degrees Celsius of that: close it well.',
+    `Each half per cent of water it takes up costs about ${formatByKey('K', 5, options)} of that: close it well.`,
   ];
 }

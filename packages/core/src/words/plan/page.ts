@@ -25,5 +25,5 @@ export function pageOf(
 
 /** Under the words of a numbered step, a caution or a table row, not under its number. */
 function hangingOf(line: string): number {
-  return /^ *(?:\d+\. |! |\d[\d .,]* g(?: \([^)]*\))? {2})/.exec(line)?.[0].length ?? 2;
+  return /^ *(?:\d+\. |! |\d[\d .,]* g(?: \([^)]*\))? {2,})/.exec(line)?.[0].length ?? 2;
 }

@@ -368,20 +368,20 @@ export const ISOMALT_DROPS: PlanDocument = {
   warnings: [
     {
       code: 'outside-tested-range',
-      parameter: 'drySolidsMassFraction',
+      parameter: 'dissolvedMassFraction',
       value: 0.9958,
       limits: [0.1, 0.995],
     },
     {
       code: 'species-not-modelled',
-      parameter: 'species',
+      parameter: 'shareOfDissolvedSolids',
       value: 0.0023,
       limits: [0, 0],
       subject: 'propylene-glycol',
     },
     {
       code: 'species-not-modelled',
-      parameter: 'glassTransition',
+      parameter: 'shareOfDrySolids',
       value: 0.0023,
       limits: [0, 0],
       subject: 'propylene-glycol',

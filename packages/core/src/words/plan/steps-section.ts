@@ -1,10 +1,11 @@
-import type { CautionId, PlanDocument, PlannedLine, PlannedStep } from '../../job/plan/types.js';
+import type { CautionId, PlanDocument, PlannedStep } from '../../job/plan/types.js';
 import { caution } from '../cautions/caution.js';
 import { ingredientName } from '../names/ingredients.js';
 import { coldWaterDrop, isStage } from '../stages/stage-name.js';
 import { fillAll, listed } from '../text/fill.js';
 import type { DisplayOptions } from '../types.js';
 import { formatMass } from '../units/amounts.js';
+import { type ThingToWeigh, thingsToWeigh } from './lines.js';
 import { STEP_WORDS } from './step-words.js';
 import { stopText, windowText } from './stop-figures.js';
 
@@ -43,19 +44,19 @@ function atTop(plan: PlanDocument): readonly CautionId[] {
 }
 
 function stepText(plan: PlanDocument, step: PlannedStep, options: DisplayOptions): string {
-  const handled = plan.formula.filter(({ path }) => step.lines.includes(path));
+  const handled = thingsToWeigh(plan.formula.filter(({ path }) => step.lines.includes(path)));
   const { stageAtStop } = plan.target;
-  const late = handled.filter(({ when }) => when !== 'start');
+  const late = handled.filter(({ line }) => line.when !== 'start');
   const names: Record<string, string> = {
     stop: stopText(plan, options),
     window: windowText(plan, options),
   };
-  if (handled.length > 0) names.lines = listed(handled.map((line) => lineText(line, options)));
+  if (handled.length > 0) names.lines = listed(handled.map((thing) => thingText(thing, options)));
   if (late.length > 0 && late.length < handled.length) {
-    names.late = listed(late.map(({ ingredient }) => ingredientName(ingredient, options)));
+    names.late = listed(late.map(({ line }) => ingredientName(line.ingredient, options)));
   }
   if (stageAtStop !== undefined && isStage(stageAtStop.id))
-    names.coldWater = coldWaterDrop(stageAtStop.id);
+    names.coldWater = coldWaterDrop(stageAtStop.id, options);
   const { demouldBelowC, wrapBelowC, roomC } = step.numbers;
   const limitC = demouldBelowC ?? wrapBelowC;
   const numbers =
@@ -65,8 +66,8 @@ function stepText(plan: PlanDocument, step: PlannedStep, options: DisplayOptions
   return fillAll(STEP_WORDS[step.id], { numbers, names }, options);
 }
 
-function lineText({ massG, ingredient }: PlannedLine, options: DisplayOptions): string {
-  return `${formatMass(massG.value, options)} ${ingredientName(ingredient, options)}`;
+function thingText({ massG, line }: ThingToWeigh, options: DisplayOptions): string {
+  return `${formatMass(massG, options)} ${ingredientName(line.ingredient, options)}`;
 }
 
 function titleOf(id: CautionId, options: DisplayOptions): string {

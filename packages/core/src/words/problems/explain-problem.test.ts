@@ -21,6 +21,22 @@ describe('a problem', () => {
     ).toBe('This is not JSON. Look for a missing comma, quote or bracket near line 3, column 14.');
   });
 
+  it('says nothing twice', () => {
+    expect(
+      explainProblem({ code: 'unknown-field', path: '/cok', received: {}, known: ['cook'] }).text,
+    ).toBe('There is no field ‘cok’. Did you mean ‘cook’?');
+    expect(explainProblem({ code: 'missing', path: '/cook' }).text).toBe('Fill in the target.');
+    expect(explainProblem({ code: 'unknown-field', path: '/pan/colour' }).text).toBe(
+      'The pan: There is no field ‘colour’. Take it out.',
+    );
+  });
+
+  it('says mold where that is the word, and leaves the names of fields alone', () => {
+    expect(
+      explainProblem({ code: 'unknown-field', path: '/mould/colour' }, { units: 'us' }).text,
+    ).toBe('The mold: There is no field ‘colour’. Take it out.');
+  });
+
   it('says what was probably meant', () => {
     expect(
       explainProblem({

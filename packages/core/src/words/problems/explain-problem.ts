@@ -3,6 +3,7 @@ import type { Problem, ProblemCode } from '../../job/batch/problems.js';
 import { type RemedyLabel, remedyLabel } from '../advice/explain-advice.js';
 import { placeOf } from '../names/places.js';
 import { capitalised, fill, listed } from '../text/fill.js';
+import { spelled } from '../text/region.js';
 import type { DisplayOptions } from '../types.js';
 import { formatByKey } from '../units/by-key.js';
 import { formatNumber } from '../units/number.js';
@@ -30,7 +31,9 @@ export type ExplainedProblem = {
  * explainProblem({ code: 'only-water', path: '/formula/1' }).place // 'line 2 of the formula'
  */
 export function explainProblem(problem: Problem, options: DisplayOptions = {}): ExplainedProblem {
-  const { place, field, key } = placeOf(problem.path);
+  const { key, ...spoken } = placeOf(problem.path);
+  const place = spelled(spoken.place, options);
+  const field = spelled(spoken.field, options);
   const names = { ...namesOf(problem, key, options), place, field, key };
   const text =
     fill(
@@ -41,7 +44,11 @@ export function explainProblem(problem: Problem, options: DisplayOptions = {}): 
   return {
     code: problem.code,
     place,
-    text: problem.path === '' ? text : `${capitalised(place)}: ${text}`,
+    // A sentence that names its place already does not need it in front.
+    text:
+      problem.path === '' || text.toLowerCase().includes(place.toLowerCase())
+        ? text
+        : `${capitalised(place)}: ${text}`,
     remedies: (problem.remedies ?? []).map((remedy) => ({
       code: remedy.code,
       label: remedyLabel(remedy, options),
@@ -74,7 +81,7 @@ function namesOf(problem: Problem, key: string, options: DisplayOptions): Record
     names.known = names.anyKnown = listed(words, 'or');
     names.allKnown = listed(words);
   }
-  if (also !== undefined) names.also = placeOf(also).place;
+  if (also !== undefined) names.also = spelled(placeOf(also).place, options);
   if (limits !== undefined) {
     names.low = limit(key, limits[0], options);
     names.high = limit(key, limits[1], options);

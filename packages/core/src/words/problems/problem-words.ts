@@ -37,7 +37,8 @@ export const PROBLEM_WORDS = {
   'which-dram': 'A dram is a fluid dram (3.70 ml) or an avoirdupois dram (1.77 g). Say which.',
   'which-unit': 'Say which unit: {anyKnown}.',
   'nothing-to-cook': 'There is nothing to boil. Add sugar, a syrup or a sugar alcohol.',
-  'no-water': 'There is no water to dissolve it in. Add a third of the mass of the sugar.',
+  'no-water':
+    'There is too little water to dissolve it in. Add about a third of the mass of the sugar.',
   'nothing-finished': 'Nothing is left for the pieces. Make the losses smaller.',
   'two-cavity-sizes': 'Two cavity sizes are given, here and in {also}. Keep one.',
   'piece-without-size': 'Give the size of a piece, in grams or as a cavity.',

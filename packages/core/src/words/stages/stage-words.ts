@@ -9,7 +9,7 @@ export const STAGE_WORDS = {
     coldWater: 'it dissolves',
   },
   thread: {
-    sentence: 'Thread: it pulls a thread of about 5 cm from the spoon.',
+    sentence: 'Thread: it pulls a thread of about {thread} from the spoon.',
     use: 'Syrups, preserves, glazed fruit.',
     coldWater: 'a cloud or a soft thread that will not gather',
   },
@@ -20,7 +20,7 @@ export const STAGE_WORDS = {
   },
   'between-soft-ball-and-firm-ball': {
     name: 'late soft ball',
-    sentence: 'Late soft ball, where firmer fudge is stopped.',
+    sentence: 'Late soft ball: out of the water it holds a moment, then flattens.',
     use: 'Firm fudge and fondant.',
     coldWater: 'a soft ball that holds a moment',
   },
@@ -31,7 +31,7 @@ export const STAGE_WORDS = {
   },
   'between-firm-ball-and-hard-ball': {
     name: 'late firm ball',
-    sentence: 'Late firm ball, where firmer caramels are stopped.',
+    sentence: 'Late firm ball: it hardly gives under a press.',
     use: 'Firm caramels.',
     coldWater: 'a firm ball that hardly gives',
   },
@@ -42,7 +42,7 @@ export const STAGE_WORDS = {
   },
   'between-hard-ball-and-soft-crack': {
     name: 'early soft crack',
-    sentence: 'Early soft crack, where chewy taffy is stopped.',
+    sentence: 'Early soft crack: it draws into threads that bend.',
     use: 'Chewy taffy, firm nougat.',
     coldWater: 'threads that bend',
   },
@@ -54,7 +54,7 @@ export const STAGE_WORDS = {
   'between-soft-crack-and-hard-crack': {
     name: 'early hard crack',
     sentence:
-      'Early hard crack, where most boiled drops are stopped (143 to 149 °C, 290 to 300 °F at sea level).',
+      'Early hard crack, where most boiled drops are stopped ({earlyHardCrack} at sea level).',
     use: 'Boiled drops, lollipops.',
     coldWater: 'threads that snap',
   },
@@ -65,7 +65,7 @@ export const STAGE_WORDS = {
   },
   'between-hard-crack-and-clear-liquid': {
     name: 'late hard crack',
-    sentence: 'Late hard crack, where sugar for pulling and casting is stopped.',
+    sentence: 'Late hard crack: it snaps like glass, and little water is left.',
     use: 'Pulled and cast sugar.',
     coldWater: 'threads that snap so you can hear it',
   },
@@ -81,12 +81,12 @@ export const STAGE_WORDS = {
   },
   'between-clear-liquid-and-brown-liquid': {
     name: 'first colour',
-    sentence: 'First colour, where light caramel begins.',
+    sentence: 'First colour: straw, then pale amber.',
     use: 'Pale caramel.',
     coldWater: 'hard, straw-coloured threads',
   },
   'brown-liquid': {
-    sentence: 'Brown liquid: caramel, darker by the minute.',
+    sentence: 'Brown liquid: amber, and darker by the minute.',
     use: 'Caramel for sauces and custards.',
     coldWater: 'hard, amber threads',
   },

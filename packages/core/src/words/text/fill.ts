@@ -1,6 +1,7 @@
 import { REGION_WORDS } from '../names/region-words.js';
 import type { DisplayOptions, Sentence } from '../types.js';
 import { formatByKey } from '../units/by-key.js';
+import { isUs, spelled } from './region.js';
 
 /** What the braces of a sentence can be filled with. */
 export type Facts = {
@@ -15,7 +16,7 @@ export function fill(
   facts: Facts = {},
   options: DisplayOptions = {},
 ): string | undefined {
-  for (const alternative of sentence.split(' | ')) {
+  for (const alternative of spelled(sentence, options).split(' | ')) {
     const filled = fillOne(alternative, facts, options);
     if (filled !== undefined) return capitalised(filled);
   }
@@ -44,11 +45,6 @@ export function listed(words: readonly string[], last = 'and'): string {
   return words.length < 2
     ? (words[0] ?? '')
     : `${words.slice(0, -1).join(', ')} ${last} ${words[words.length - 1]}`;
-}
-
-/** Whether the region says candy and corn syrup. */
-export function isUs({ region, units }: DisplayOptions): boolean {
-  return (region ?? (units === 'us' ? 'us' : 'world')) === 'us';
 }
 
 function fillOne(sentence: string, facts: Facts, options: DisplayOptions): string | undefined {

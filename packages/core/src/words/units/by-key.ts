@@ -19,8 +19,10 @@ import { formatDifference, temperaturePair } from './temperature.js';
 export function formatByKey(key: string, value: number, options: DisplayOptions): string {
   if (/[Mm]oistureMassFraction$/.test(key)) return formatMoisture(value, options);
   // Near all of it the tenths are the message: 99.6 % solids is 0.4 % water.
-  if (/[Ss]olidsMassFraction$/.test(key)) return `${formatNumber(value * 100, 1, options)} %`;
+  if (/([Ss]olids|dissolved)MassFraction$/.test(key))
+    return `${formatNumber(value * 100, 1, options)} %`;
   if (/(Fraction|[Ss]hare|Humidity)$/.test(key)) return formatFraction(value, options);
+  if (key.endsWith('PerMl')) return `${formatNumber(value, 2, options)} g for each ml`;
   const unit = /(Points|Per10K|Days|Min|Kg|Ml|Mm|Pa|[CKGMSW])$/.exec(key)?.[1];
   switch (unit) {
     case 'C': {

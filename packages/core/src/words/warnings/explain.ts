@@ -1,10 +1,11 @@
 import type { ModelWarning } from '../../foundation/results/types.js';
+import { ingredientName } from '../names/ingredients.js';
 import { fieldName } from '../names/places.js';
 import { speciesName } from '../names/species.js';
 import { fillAll } from '../text/fill.js';
 import type { DisplayOptions } from '../types.js';
 import { formatByKey } from '../units/by-key.js';
-import { WARNING_WORDS } from './warning-words.js';
+import { WARNING_PARAMETERS, WARNING_WORDS } from './warning-words.js';
 
 /**
  * A warning of a model in a sentence or two.
@@ -16,14 +17,22 @@ import { WARNING_WORDS } from './warning-words.js';
  * // 'The altitude: 10 500 m here, tested from −500 m to 10 000 m. The answer stands, with less behind it.'
  */
 export function explain(warning: ModelWarning, options: DisplayOptions = {}): string {
-  const { parameter, value, limits, subject } = warning;
+  const { code, parameter, value, limits, subject } = warning;
+  const share = formatByKey('share', value, options);
   const names: Record<string, string> = {
-    parameter: fieldName(parameter),
+    parameter: Object.hasOwn(WARNING_PARAMETERS, parameter)
+      ? WARNING_PARAMETERS[parameter as keyof typeof WARNING_PARAMETERS]
+      : fieldName(parameter),
     value: formatByKey(parameter, value, options),
     low: formatByKey(parameter, limits[0], options),
     high: formatByKey(parameter, limits[1], options),
-    share: formatByKey('share', value, options),
+    share,
   };
-  if (subject !== undefined) names.subject = speciesName(subject);
-  return fillAll(WARNING_WORDS[warning.code], { names }, options);
+  // The sweetness is a sum over all that is dry; what boils or keeps, over what is dissolved.
+  if (parameter === 'shareOfDrySolids') names.tasteShare = share;
+  if (subject !== undefined) {
+    names.subject =
+      code === 'shown-from-memory' ? ingredientName(subject, options) : speciesName(subject);
+  }
+  return fillAll(WARNING_WORDS[code], { names }, options);
 }

@@ -27,6 +27,7 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           setupFiles: ['tests/tools/random-runs.ts'],
           testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
     ],

@@ -17,8 +17,15 @@ export default {
   treatValidationWarningsAsErrors: true,
   // The registries are read through `SOURCES`; only their keys are public, as `SourceId`.
   intentionallyNotExported: [
-    'GENERAL_SOURCES', 'WATER_SOURCES', 'BOILING_SOURCES', 'STAGE_SOURCES', 'SYRUP_SOURCES',
-    'KEEPING_SOURCES', 'CAUTION_SOURCES', 'JOB_SOURCES', 'PAN_SOURCES',
+    'GENERAL_SOURCES',
+    'WATER_SOURCES',
+    'BOILING_SOURCES',
+    'STAGE_SOURCES',
+    'SYRUP_SOURCES',
+    'KEEPING_SOURCES',
+    'CAUTION_SOURCES',
+    'JOB_SOURCES',
+    'PAN_SOURCES',
   ],
   // Not each property: its name carries the unit, and @returns says the rest.
   requiredToBeDocumented: [

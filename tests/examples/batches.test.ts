@@ -19,6 +19,27 @@ describe.each(EXAMPLES)('%s', (name) => {
     expect(lines.filter((line) => line.length > COLUMNS)).toEqual([]);
   });
 
+  it.each(UNITS)('says one temperature in one way in %s units', (units) => {
+    const { text } = describePlan(plan, { units });
+    const pairs = text
+      .replaceAll(/\s+/g, ' ')
+      .matchAll(/(−?[\d.]+ °[CF])(?: · | \()(−?[\d.]+ °[CF])/g);
+    const seconds = new Map<string, Set<string>>();
+    for (const [, first = '', second = ''] of pairs) {
+      seconds.set(first, (seconds.get(first) ?? new Set()).add(second));
+    }
+    expect(seconds.size).toBeGreaterThan(8);
+    expect([...seconds].filter(([, others]) => others.size > 1)).toEqual([]);
+  });
+
+  it.each(UNITS)('prints shares that sum to a hundred in %s units', (units) => {
+    const { sections } = describePlan(plan, { units });
+    const made = sections.find(({ id }) => id === 'composition')?.lines.at(-1) ?? '';
+    const shares = [...made.matchAll(/([\d.]+) %/g)].map(([, share]) => Number(share));
+    expect(shares.length).toBeGreaterThan(1);
+    expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(100, 9);
+  });
+
   it('answers in five lines first', () => {
     const { answer } = describePlan(plan);
     expect(answer.map(({ id }) => id)).toEqual(['stop', 'weighs', 'makes', 'keeps', 'watch']);

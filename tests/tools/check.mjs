@@ -17,8 +17,10 @@ const lockfileNamesNoHost = () => {
 const steps = [
   ['the lockfile names no host', lockfileNamesNoHost],
   ['lint and format', 'biome ci --colors=off --error-on-warnings'],
-  ['build', 'pnpm run build'],
+  ['build', 'pnpm run build:packages'],
   ['types', 'tsc && pnpm --recursive --if-present run types'],
+  ['the types of the pages', 'pnpm --filter @vitrose/site run check'],
+  ['build the site', 'pnpm run build:site'],
   ['every public name is documented', 'pnpm --filter vitrose run docs'],
   ['the packages are well formed', 'pnpm --recursive --if-present run pack:lint'],
   ['the types resolve for every kind of user', 'pnpm --filter vitrose run pack:types'],

@@ -1,0 +1,67 @@
+import type { JSX } from 'preact';
+import type { Caution } from 'vitrose/words';
+import { benchLaterWords } from '../../words/bench-later.js';
+import { otherCautions, stepLines, topCautions } from '../state/step-lines.js';
+import type { BenchProps } from './bench-context.js';
+import { Barred } from './watch-line.js';
+
+/** The three cautions that matter most, the steps with theirs, and the rest. */
+export function Steps({ planned, described, state }: BenchProps): JSX.Element | null {
+  const { plan, isOld } = planned;
+  if (plan === undefined || described === undefined) return null;
+  const words = benchLaterWords.steps;
+  const others = otherCautions(plan, state.manner);
+  return (
+    <section class={isOld ? 'part steps old' : 'part steps'} aria-labelledby="steps-title">
+      <h2 id="steps-title">{words.title}</h2>
+      <div class="top-cautions">
+        <h3>{words.top}</h3>
+        {topCautions(plan, state.manner).map((one) => (
+          <CautionText key={one.id} caution={one} />
+        ))}
+      </div>
+      <ol>
+        {stepLines(plan, described, state.manner).map(({ id, text, cautions }, at) => (
+          // Two late additions can be the same kind of step.
+          <li key={`${id}-${at}`}>
+            <p>{text}</p>
+            {cautions.map((one) => (
+              <CautionLine key={one.id} caution={one} />
+            ))}
+          </li>
+        ))}
+      </ol>
+      {others.length > 0 && (
+        <>
+          <h3>{words.more}</h3>
+          {others.map((one) => (
+            <CautionLine key={one.id} caution={one} />
+          ))}
+        </>
+      )}
+    </section>
+  );
+}
+
+/** In full: at the top nothing has to be opened. */
+function CautionText({ caution }: { readonly caution: Caution }): JSX.Element {
+  return (
+    <p class="caution">
+      <Barred /> <b>{caution.title}.</b> {caution.text} {caution.defer}
+    </p>
+  );
+}
+
+/** By its title, which is the whole of it in one line; the rest opens. */
+function CautionLine({ caution }: { readonly caution: Caution }): JSX.Element {
+  return (
+    <details class="caution">
+      <summary>
+        <Barred /> <b>{caution.title}.</b>
+      </summary>
+      <p>
+        {caution.text} {caution.defer}
+      </p>
+    </details>
+  );
+}

@@ -1,0 +1,87 @@
+import type { JSX } from 'preact';
+import type { MouldKind, ThermometerKind } from 'vitrose';
+import { benchWords } from '../../words/bench.js';
+import { setValue } from '../state/edits.js';
+import type { FieldName } from '../state/fields.js';
+import type { BenchProps } from './bench-context.js';
+import { Pick } from './choice.js';
+import { NumberBox } from './number-box.js';
+
+const NOT_SAID = '';
+
+/** Pan, mould, thermometer, room and pieces: what the plan needs to count and to warn. */
+export function Things(props: BenchProps): JSX.Element {
+  const { state, batch, edit } = props;
+  const words = benchWords.things;
+  const { region } = state.manner;
+  const box = (name: FieldName, label: string): JSX.Element => (
+    <NumberBox {...props} key={name} name={name} label={label} />
+  );
+  return (
+    <section class="part things" aria-labelledby="things-title">
+      <h2 id="things-title">{words.title}</h2>
+      <Group id="pieces" title={words.pieces}>
+        {box('count', words.count)}
+        {box('pieceMass', words.pieceMass)}
+        {batch.pieces?.finishedMassG !== undefined && box('finished', words.finished)}
+      </Group>
+      <Group id="mould" title={words.mould(region)}>
+        <Pick
+          id="f-mould-kind"
+          label={words.mouldKind}
+          value={batch.mould?.kind ?? NOT_SAID}
+          options={kinds<MouldKind>(words.mouldKinds)}
+          onChoose={(kind) => edit((before) => setValue(before, '/mould/kind', given(kind)))}
+        />
+        {box('cavity', words.cavity)}
+        {box('cavities', words.cavities(region))}
+        {box('moulds', words.moulds(region))}
+        {box('mouldMax', words.mouldMax)}
+      </Group>
+      <Group id="pan" title={words.pan}>
+        {box('diameter', words.diameter)}
+        {box('capacity', words.capacity)}
+        {box('empty', words.empty)}
+      </Group>
+      <Group id="thermometer" title={words.thermometer}>
+        <Pick
+          id="f-thermometer-kind"
+          label={words.thermometerKind}
+          value={batch.thermometer?.kind ?? NOT_SAID}
+          options={kinds<ThermometerKind>(words.thermometerKinds)}
+          onChoose={(kind) => edit((before) => setValue(before, '/thermometer/kind', given(kind)))}
+        />
+        {box('scaleEnd', words.scaleEnd)}
+      </Group>
+      <Group id="room" title={words.room}>
+        {box('roomC', words.roomC)}
+        {box('humidity', words.humidity)}
+        {box('storeC', words.storeC)}
+        {box('days', words.days)}
+      </Group>
+    </section>
+  );
+}
+
+function Group(props: {
+  readonly id: string;
+  readonly title: string;
+  readonly children: JSX.Element | (JSX.Element | false)[];
+}): JSX.Element {
+  return (
+    <fieldset class="group" id={`${props.id}-group`}>
+      <legend>{props.title}</legend>
+      <div class="row">{props.children}</div>
+    </fieldset>
+  );
+}
+
+function kinds<Kind extends string>(
+  labels: Readonly<Record<Kind, string>>,
+): readonly (readonly [Kind | '', string])[] {
+  return [[NOT_SAID, benchWords.things.notSaid], ...(Object.entries(labels) as [Kind, string][])];
+}
+
+function given<Kind extends string>(kind: Kind | ''): Kind | undefined {
+  return kind === '' ? undefined : kind;
+}

@@ -1,0 +1,2 @@
+/// <reference types="@astrojs/starlight/locals" />
+/// <reference types="vite-plugin-pwa/vanillajs" />

@@ -1,0 +1,198 @@
+type Region = 'world' | 'us';
+
+/** A word that differs by region. */
+const by = (world: string, us: string) => (region: Region) => (region === 'us' ? us : world);
+
+/** Everything the bench says that the library does not say already. */
+export const benchWords = {
+  title: 'Bench',
+  description:
+    'Plan a batch of boiled sweets for your own kitchen: where to stop, what the pan weighs, how many it makes and whether they keep.',
+  name: 'Name of this batch',
+  unnamed: by('Boiled sweets', 'Hard candy'),
+  noScript:
+    'This is a worked plan. To change it, let scripts run on this page; nothing you enter leaves your device.',
+
+  tools: {
+    label: 'This batch',
+    undo: 'Undo',
+    redo: 'Redo',
+    empty: 'Clear table',
+    open: 'Open',
+    save: 'Save',
+    share: 'Share',
+    print: 'Print',
+    keys: '? Keys',
+    units: 'Units',
+    metric: '°C, grams',
+    us: '°F, ounces',
+    words: 'Words',
+    world: 'Boiled sweets',
+    american: 'Hard candy',
+  },
+  undone: 'Taken back.',
+  redone: 'Done again.',
+
+  answer: {
+    title: 'The answer',
+    stop: 'Stop at',
+    onYours: 'on your thermometer, between',
+    and: 'and',
+    weighs: 'Pan weighs',
+    makes: 'Makes',
+    keeps: 'Keeps',
+    watch: 'Watch',
+    nothingYet: 'Put sugar and water on the table and the answer stands here.',
+    old: 'This is still the plan before.',
+    live: (stop: string, low: string, high: string) =>
+      `Stop at ${stop}, between ${low} and ${high}.`,
+  },
+
+  formula: {
+    title: 'What goes in',
+    basis: 'Amounts',
+    weights: 'By weight or measure',
+    shares: 'Per cent of dry solids, total fixed',
+    sharesNote: 'Change one and the others give way, so that they still add up to 100.',
+    ingredient: (n: number) => `Ingredient ${n}`,
+    amount: (n: number) => `Amount ${n}`,
+    unit: (n: number) => `Unit of amount ${n}`,
+    when: (n: number) => `When ${n} goes in`,
+    atTemperature: (n: number) => `Temperature at which ${n} goes in`,
+    newIngredient: 'Add an ingredient',
+    newAmount: 'How much of it',
+    newUnit: 'Unit of how much',
+    add: 'Add',
+    remove: (name: string) => `Take out ${name}`,
+    removeShort: 'Take out',
+    found: (count: number) => (count === 1 ? 'One fits.' : `${count} fit.`),
+    noneFits: 'None fits. Look on the label for what it is made of.',
+    chosen: (name: string) => `Taken as ${name}.`,
+    de: 'DE on the label',
+    solids: 'Dry solids on the label',
+    label: 'What the label says',
+    total: 'In the pan before the boil',
+    times: {
+      start: 'from the start',
+      'first-boil': 'at the first boil',
+      'off-heat': 'off the heat',
+      at: 'at a temperature',
+    },
+    ofDrySolids: 'of the dry solids',
+    ofFinished: 'of the finished sweets',
+    ofIngredient: (name: string) => `of the ${name}`,
+    asSyrup: (name: string) => `solids: water that makes the ${name} a syrup`,
+    pick: 'Choose an ingredient from the list.',
+    howMuch: 'How much of it?',
+  },
+
+  target: {
+    title: 'Where to stop',
+    label: 'Say it as',
+    stage: 'a stage',
+    printed: 'a printed temperature',
+    moisture: 'water left',
+    glass: 'stays hard at',
+    stageField: 'Stage',
+    aim: 'Where in it',
+    aims: { low: 'its low end', middle: 'its middle', high: 'its high end' },
+    printedField: 'The recipe says, for sea level',
+    moistureField: 'Water left in the sweet',
+    glassField: 'They must stay hard up to',
+  },
+
+  kitchen: {
+    title: 'Your kitchen',
+    question: 'Put your thermometer in boiling water. What does it say?',
+    altitude: 'Altitude, if you know it',
+    skip: 'Leave both empty if you don’t know. The plan then says what it took.',
+    other: 'Weather app, barometer, ice water, kettle test',
+    weather: 'My weather app says (sea-level pressure)',
+    barometer: 'My barometer says',
+    trusted: 'A second thermometer I trust reads in boiling water',
+    ice: 'My thermometer in ice water says',
+    kettle: 'Kettle test: minutes until half a litre of cold water boils in this pan',
+    kettleAnswer: (watts: string) => `About ${watts} W into the water.`,
+    mine: 'Kept on this device as your kitchen.',
+    theirs: 'This is the kitchen the recipe came with, not yours.',
+    keep: 'Keep it as my kitchen',
+    needsAltitude: 'The weather app’s number needs your altitude too.',
+  },
+
+  things: {
+    title: 'Pan, mould, room, pieces',
+    pan: 'Pan',
+    mould: by('Mould', 'Mold'),
+    room: 'Room and store',
+    pieces: 'Pieces',
+    thermometer: 'Thermometer',
+    diameter: 'Across',
+    capacity: 'Holds',
+    empty: 'Empty, with spoon and probe',
+    mouldKind: 'Made of',
+    cavity: 'One cavity',
+    cavities: by('Cavities in one mould', 'Cavities in one mold'),
+    moulds: by('Moulds you have', 'Molds you have'),
+    mouldMax: 'Bears up to',
+    roomC: 'Room',
+    humidity: 'Humidity',
+    storeC: 'Store',
+    days: 'To keep for',
+    count: 'Pieces wanted',
+    pieceMass: 'One piece weighs',
+    finished: 'Finished mass',
+    thermometerKind: 'Kind',
+    scaleEnd: 'Its scale ends at',
+    notSaid: 'not said',
+    mouldKinds: {
+      silicone: 'silicone',
+      metal: 'metal',
+      polycarbonate: 'polycarbonate',
+      plastic: 'other plastic',
+      starch: 'starch',
+      'sugar-bed': 'a bed of sugar',
+      slab: 'a slab, cut by hand',
+    },
+    thermometerKinds: {
+      probe: 'probe',
+      thermocouple: 'thermocouple',
+      dial: 'dial',
+      'liquid-in-glass': 'glass',
+      infrared: 'infrared',
+    },
+  },
+
+  rule: { title: 'Your degrees, your stages' },
+  advice: {
+    more: (count: number) => (count === 1 ? 'One thing more' : `${count} things more`),
+    taken: (label: string) => `Done: ${label}. Undo takes it back.`,
+  },
+
+  shareOfSolids: (percent: string) => `${percent} of the dry solids`,
+  shareOfSweets: (percent: string) => `${percent} of the sweets`,
+  echoShare: (percent: string, of: string) => `${percent} % ${of}.`,
+  between: (low: string, high: string) => `, between ${low} and ${high}`,
+  weighThisOne: 'A spoon is a poor scale for this: weigh this one.',
+  use: (what: string) => `Use ${what}`,
+  unread: {
+    noNumber: (typed: string) => `‘${short(typed)}’ does not begin with a number.`,
+    noUnit: (word: string, known: string) =>
+      known === ''
+        ? `What is ‘${short(word)}’? Just the number, please.`
+        : `‘${short(word)}’ is no unit for this. Known: ${known}.`,
+    notWhole: (value: string) => `${value} is not whole.`,
+    otherUnit: (typed: string, meant: string, is: string) => `${typed}? Probably ${meant} (${is}).`,
+    outside: (typed: string, low: string, high: string) =>
+      `${typed} is out of reach: from ${low} to ${high}.`,
+    outsideMass: (most: string) => `An amount lies above nothing and up to ${most}.`,
+    notByMeasure: 'Nobody has weighed this by the spoon or cup. Give grams.',
+    whichDram: 'A dram is one of two things. Which?',
+    fluidDram: 'fluid dram (3.70 ml)',
+    weightDram: 'dram of weight (1.77 g)',
+    missing: 'This needs a number.',
+  },
+} as const;
+
+function short(text: string): string {
+  return text.length > 24 ? `${text.slice(0, 23)}…` : text;
+}

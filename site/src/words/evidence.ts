@@ -1,0 +1,187 @@
+import type { ModelSlug, ModelWords } from '../evidence/model-pages.js';
+
+/** What the evidence pages say besides their numbers. */
+export const MODEL_WORDS: Readonly<Record<ModelSlug, ModelWords>> = {
+  water: {
+    title: 'Water and steam',
+    lead: 'At what temperature water boils under a given pressure, and the heat that takes. Everything else stands on it.',
+    serves: ['teacher', 'developer'],
+    equations: [
+      'ln(p/pc) = (Tc/T)·(a₁τ + a₂τ^1.5 + a₃τ³ + a₄τ^3.5 + a₅τ⁴ + a₆τ^7.5), τ = 1 − T/Tc',
+    ],
+    band: 'The pressure is good to a few parts in ten thousand; latent heat to 0.5 kJ/kg.',
+    notes: ['At sea level this equation boils water at 99.97 °C, not 100: the standard moved.'],
+    decisions: ['0023-pressure-bands'],
+  },
+  air: {
+    title: 'Air pressure',
+    lead: 'How much air lies on the pan at an altitude, or under the weather the radio reports.',
+    serves: ['cook', 'developer'],
+    equations: ['p = p₀·(1 − L·h/T₀)^(g·M/(R·L))', 'p = (QNH^k − c·h)^(1/k), hPa'],
+    band: 'A standard day. Two ordinary weather systems lie 20 hPa either side of it.',
+    notes: [
+      'A weather report is reduced to sea level: give the altitude with it.',
+      'Boiling water knows better than either.',
+    ],
+    decisions: ['0023-pressure-bands'],
+  },
+  boiling: {
+    title: 'Boiling',
+    lead: 'One model says where a syrup boils, how much water a reading leaves, and what a mountain changes.',
+    serves: ['cook', 'teacher', 'developer'],
+    equations: [
+      'aw(s, T)·psat(T) = p',
+      'ln aw = ln(1 − x) + x²·[A0 + A1·x + A2·x² + B·(T₀/T − 1)] − (Mw/κ)·(1/M̄ − 1/Msuc)·u + D̄·(T₀/T)·u²',
+    ],
+    band: 'From 0.5 K in thin syrup to 6 K above nine tenths of solids; 8 K for sugar alcohols, which nobody has measured above 100 °C.',
+    notes: [
+      'Fitted to sucrose. Above 165 °C sugar breaks down as it boils and is no longer sucrose and water.',
+      'One old table prints 130 °C for 95 % sucrose; two others print 139 to 140. The model follows the two.',
+      'Water activity at room temperature is shown, not gated: the model was made for the boil.',
+    ],
+    decisions: [
+      '0002-boiling-model',
+      '0004-altitude-equal-solids',
+      '0017-ninety-five-per-cent',
+      '0024-boiling-band',
+    ],
+  },
+  stages: {
+    title: 'Stages',
+    lead: 'Thread, ball and crack are textures. A temperature names one only at one pressure and for one recipe.',
+    serves: ['cook', 'teacher', 'developer'],
+    equations: ['a stage = the solids of sucrose boiled to its sea-level range'],
+    band: 'The charts share one ancestry, so their agreement is not accuracy.',
+    notes: [
+      'What lies between two stages belongs to neither in any chart. Most boiled drops are stopped in such a gap.',
+      'Clear and brown do not move with altitude: there is no water left to boil.',
+    ],
+    decisions: ['0005-stage-means-solids', '0006-stage-gaps', '0018-constant-water-activity'],
+  },
+  saccharides: {
+    title: 'Starch syrups',
+    lead: 'What a dextrose equivalent says about the chains in a syrup, and what it cannot say.',
+    serves: ['developer'],
+    equations: [
+      'acid: DE = (S + 0.08·H)/(1 − 0.0026·H); enzyme: DE = S + 0.13·H',
+      'S = DP1 + 0.58·DP2 + 0.395·DP3, H = DP4 and longer, % of dry substance',
+      'M = 18 015.6/DE',
+    ],
+    band: 'A dextrose equivalent from a profile is good to about 1.3.',
+    notes: [
+      'The copper method over-reads long chains: molar mass from the profile is 5 to 9 % higher.',
+    ],
+    decisions: ['0033-de-alone-or-conversion-known'],
+  },
+  glass: {
+    title: 'Glass',
+    lead: 'A boiled sweet is a glass. This is how warm it may get before it turns back into syrup.',
+    serves: ['cook', 'teacher', 'developer'],
+    equations: [
+      '1/Tg,dry = Σ xᵢ/Tgᵢ, kelvin',
+      'Tg = (wₛ·Tg,dry + k·w·Tg,water)/(wₛ + k·w), k = Σ xᵢ·(0.0293·Tgᵢ + 3.61)',
+      'starch syrup solids: Tg = 274.4 − 50.26·DE^0.343',
+    ],
+    band: '4 K for one dry sugar, 5 for a dry mixture, 8 for a sweet with its water; wider where a part is badly known.',
+    notes: [
+      'Many of the dry values are from memory and say so. They are replaced as soon as a printed page is found.',
+      'Each part in a hundred of water costs about 10 K.',
+    ],
+    decisions: ['0003-glass-model', '0010-margin-rule', '0032-glass-band', '0021-isomalt-and-heat'],
+  },
+  sweetness: {
+    title: 'Sweetness',
+    lead: 'How sweet a mixture is beside sugar, weight for weight.',
+    serves: ['cook', 'parent', 'developer'],
+    equations: ['S = Σ wᵢ·sᵢ over the dry solids', 'syrup solids: s = 0.01335·DE − 0.0000595·DE²'],
+    band: 'The lowest and the highest value in print. Panels disagree by a fifth and more.',
+    notes: ['It leaves out acid, flavour and cold, all of which change what is tasted.'],
+    decisions: ['0007-sweetness-is-additive', '0020-sweetness-of-glucose-syrup'],
+  },
+  density: {
+    title: 'Density and solubility',
+    lead: 'How much room a syrup takes, what a cavity of it weighs, and how much sugar water can hold.',
+    serves: ['cook', 'developer'],
+    equations: [
+      'ρ = ρ_water(T) + Σₖ τᵏ Σᵢ Aₖᵢ wⁱ, τ = (T − 20)/100',
+      '100·w = 64.447 + 0.08222·t + 1.6169e-3·t² − 1.558e-6·t³ − 4.63e-8·t⁴',
+    ],
+    band: 'Solutions to one part in a thousand. The density of hot and cooled candy is an estimate, 2 to 3 %.',
+    notes: ['No measured density of candy glass was found. Weigh one filled cavity and use that.'],
+    decisions: ['0022-estimates-never-gate'],
+  },
+  thermometer: {
+    title: 'Thermometers',
+    lead: 'What one reading in boiling water tells, what two tell, and how far a slow dial runs behind.',
+    serves: ['cook', 'teacher', 'developer'],
+    equations: [
+      'one check shifts: reading = true + (check − true check)',
+      'two checks scale: reading = ice + true·(boil − ice)/water boils at',
+      'behind = τ·dT/dt, τ = time to read/4',
+    ],
+    band: 'After one check a degree stays open fifty degrees above the boil.',
+    notes: ['There is no printed table to hold this against: it is arithmetic, and practice.'],
+    decisions: [],
+  },
+  measures: {
+    title: 'Measures',
+    lead: 'What a cup or a spoon of something weighs, and how much that differs from kitchen to kitchen.',
+    serves: ['cook', 'developer'],
+    equations: ['m = quantity·V(unit)·ρ(ingredient, form)'],
+    band: 'From the lightest to the heaviest figure charts and kitchens give.',
+    notes: ['What has no row has to be weighed. Weigh acids, colours and flavours always.'],
+    decisions: [],
+  },
+  ingredients: {
+    title: 'Ingredients',
+    lead: 'What is dry and what is water in each ingredient as it is sold.',
+    serves: ['cook', 'developer'],
+    equations: [],
+    band: 'Syrups, isomalt and polyol syrups differ by maker: use the certificate where there is one.',
+    notes: ['Crystal water counts as water.'],
+    decisions: ['0014-memory-says-so'],
+  },
+};
+
+/** Labels the evidence pages share. */
+export const EVIDENCE_WORDS = {
+  title: 'How far off we are',
+  lead: 'Every model of the library beside what is in print: its equation, its range, and the row it misses by most.',
+  equation: 'The equation',
+  range: 'Where it was tested',
+  band: 'How far it may be off',
+  beside: 'Beside what is in print',
+  nothingPrinted: 'No printed table was found to hold this against.',
+  ownChecks: 'Check values we computed ourselves',
+  ownChecksNote:
+    'These only show that the code does what its equation says. They are no evidence about sugar.',
+  constants: 'Every constant',
+  decisions: 'Decisions behind it',
+  tables: 'Rows',
+  columnsOf: (columns: number) => `${columns} column${columns === 1 ? '' : 's'}`,
+  atMost: 'at most',
+  rowsOf: (rows: number) => `${rows} row${rows === 1 ? '' : 's'}`,
+  printed: 'Printed',
+  computed: 'We say',
+  difference: 'Off by',
+  row: 'Row',
+  worst: 'Furthest off',
+  suspect: 'suspect in print',
+  atRow: (row: string, printed: string, computed: string) =>
+    `at ${row}: ${printed} printed, ${computed} here.`,
+  hollow:
+    'The line is what was printed. A hollow dot lies where even the band of the model does not reach; the ring is the row furthest off.',
+  gated: (inside: boolean) => (inside ? 'Kept by a test.' : 'Outside what a test allows.'),
+  notGated: 'Shown, not tested against.',
+  to: 'to',
+  bibliography: 'Bibliography',
+  bibliographyLead: 'Every source a number of the library names, and what we did with it.',
+  allRows: 'Every printed row',
+  models: 'Model by model',
+  kinds: {
+    publication: 'Publications',
+    practice: 'Practice of the trade',
+    derivation: 'Worked out here',
+    assumption: 'Assumptions',
+  },
+} as const;

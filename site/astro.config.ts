@@ -14,6 +14,8 @@ const source = (path: string): string =>
 
 export default defineConfig({
   base,
+  // The offline list names pages as readers ask for them.
+  trailingSlash: 'always',
   vite: {
     resolve: {
       // From source rather than from dist, which is one file: two pages that share a function of it

@@ -115,7 +115,7 @@ export type {
   TakenDefault,
   WindowEnd,
 } from './job/plan/types.js';
-export { GLASS_RESERVE, GOOD_WATER, SUGAR_LIMIT } from './job/plan/window.js';
+export { GLASS_RESERVE, GOOD_WATER, KNEE_ROOM, SUGAR_LIMIT } from './job/plan/window.js';
 export {
   AIR_PRESSURE_DOMAIN_PA,
   absolutePressure,

@@ -54,7 +54,7 @@ function noteOf(entry: Named, own: Pedigree): string {
   const parts = [
     own.locator,
     low !== undefined && high !== undefined
-      ? `${written(low)} to ${written(high)} in print`
+      ? `from ${written(low)} to ${written(high)}`
       : undefined,
     bandK === undefined ? undefined : `±${written(bandK)} K`,
     note,

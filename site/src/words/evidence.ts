@@ -148,7 +148,7 @@ export const EVIDENCE_WORDS = {
   title: 'How far off we are',
   lead: 'Every model of the library beside what is in print: its equation, its range, and the row it misses by most.',
   equation: 'The equation',
-  range: 'Where it was tested',
+  range: 'From where to where',
   band: 'How far it may be off',
   beside: 'Beside what is in print',
   nothingPrinted: 'No printed table was found to hold this against.',

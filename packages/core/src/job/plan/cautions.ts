@@ -25,6 +25,8 @@ type Rule = {
 
 /** EU law asks for the laxative note above this share of added polyols. */
 const LAXATIVE_SHARE = 0.1;
+/** From here on burns go deeper and plastics give way; a stop printed 165 belongs to it. */
+const VERY_HOT_C = 164.5;
 /** Above this the mouth suffers: common practice. */
 const SOUR_SHARE = 0.02;
 
@@ -57,10 +59,10 @@ function rules(): readonly Rule[] {
   return [
     { id: 'dogs-xylitol', moment: 'giving', harm: always(95), when: has('xylitol') },
     { id: 'honey-under-one', moment: 'giving', harm: always(85), when: uses('honey') },
-    { id: 'hot-sugar', moment: 'hot', harm: ({ stopC }) => (stopC > 165 ? 96 : 90) },
+    { id: 'hot-sugar', moment: 'hot', harm: ({ stopC }) => (stopC >= VERY_HOT_C ? 96 : 90) },
     { id: 'choking', moment: 'giving', harm: always(80) },
     { id: 'never-water-on-hot-mass', moment: 'hot', harm: always(70) },
-    { id: 'above-165', moment: 'hot', harm: always(75), when: ({ stopC }) => stopC > 165 },
+    { id: 'above-165', moment: 'hot', harm: always(75), when: ({ stopC }) => stopC >= VERY_HOT_C },
     {
       id: 'vacuum-vessels',
       moment: 'hot',

@@ -58,6 +58,7 @@ export function planNumbers(settled: Settled, ledger: Ledger): PlanNumbers {
     stop,
     pressurePa: kitchen.pressureInPanPa,
     storeC: store.storeC,
+    kneeC: curve?.knee.hereC,
     sugar: holdsSucrose(finished),
   });
   const lateWaterG = pots.late?.waterG ?? 0;

@@ -102,7 +102,7 @@ export type PlannedTarget = {
 };
 
 /** What ends the window of good readings. */
-export type WindowEnd = 'water' | 'glass' | 'sugar-limit' | 'stage';
+export type WindowEnd = 'water' | 'glass' | 'sugar-limit' | 'knee' | 'stage';
 
 /** A stop and what it leaves. */
 export type CurvePoint = {
@@ -166,7 +166,7 @@ export type PlannedYield = {
   readonly cavityMl?: number | undefined;
   readonly pieces?: Figure | undefined;
   readonly wishedPieces?: number | undefined;
-  /** How often the cook fills all the moulds there are. */
+  /** How often the cook fills the mould, or all the moulds there are. */
   readonly pours?:
     | { readonly full: number; readonly rest: number; readonly cavities: number }
     | undefined;

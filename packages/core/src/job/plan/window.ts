@@ -17,6 +17,9 @@ export const GLASS_RESERVE = { value: 5, source: 'assumption', grade: 'assumed' 
 /** Sugar yellows and turns bitter above this, °C. */
 export const SUGAR_LIMIT = { value: 165, source: 'common-practice', grade: 'practice' } as const;
 
+/** Past the knee, or past a stop beyond it, the window goes on for this much and no further, K. */
+export const KNEE_ROOM = { value: 5, source: 'assumption', grade: 'assumed' } as const;
+
 /** Driest end of a window, as a share of the target's own water: below half a per cent the ±0.4 points reach past nothing. */
 const DRIEST_SHARE = 0.3333;
 
@@ -28,6 +31,8 @@ export type WindowQuestion = {
   readonly stop: Stop;
   readonly pressurePa: number;
   readonly storeC: number;
+  /** From here on hotter buys little, °C here; only where the plan has a curve. */
+  readonly kneeC: number | undefined;
   /** Sucrose is in the pan. */
   readonly sugar: boolean;
 };
@@ -58,7 +63,7 @@ function stageWindow(
 }
 
 function waterWindow(
-  { base, late, pressurePa, storeC, sugar }: WindowQuestion,
+  { base, late, pressurePa, storeC, kneeC, sugar }: WindowQuestion,
   stop: Stop,
 ): Window {
   const water = 1 - stop.baseDrySolids;
@@ -78,6 +83,11 @@ function waterWindow(
   } else if (reserve(water) <= 0) {
     lowC = stop.hereC;
     lowEnd = 'glass';
+  }
+  const pastKneeC = Math.max(kneeC ?? Number.POSITIVE_INFINITY, stop.hereC) + KNEE_ROOM.value;
+  if (highC > pastKneeC) {
+    highC = pastKneeC;
+    highEnd = 'knee';
   }
   if (sugar && highC > SUGAR_LIMIT.value) {
     highC = SUGAR_LIMIT.value;

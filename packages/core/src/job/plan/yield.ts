@@ -81,12 +81,12 @@ export function planYield(
     pours:
       pieces === undefined || cavities === undefined
         ? undefined
-        : {
-            full: Math.floor(pieces.value / cavities),
-            rest: pieces.value % cavities,
-            cavities,
-          },
+        : fillings(pieces.value, cavities * (moulds ?? 1)),
   };
+}
+
+function fillings(pieces: number, cavities: number): PlannedYield['pours'] {
+  return { full: Math.floor(pieces / cavities), rest: pieces % cavities, cavities };
 }
 
 function whole(pieces: number): number {

@@ -34,5 +34,6 @@ export const WINDOW_ENDS = {
   water: 'the water left changes by too much',
   glass: 'it would soften in the store',
   'sugar-limit': 'sugar starts to burn',
+  knee: 'hotter buys little hardness',
   stage: 'another stage begins',
 } as const satisfies Catalogue['windowEnds'];

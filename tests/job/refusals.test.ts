@@ -29,6 +29,17 @@ describe('a batch that cannot be is refused with its place', () => {
     ],
     ['only water', { formula: [water] }, 'nothing-to-cook', '/formula'],
     [
+      'a share of solids asked of all but water',
+      {
+        formula: [
+          { ingredient: 'glucose-syrup', drySolidsMassFraction: 5.57e-309, shareOfDrySolids: 1 },
+        ],
+        pieces: { finishedMassG: 0.000001 },
+      },
+      'outside-range',
+      '/formula/0',
+    ],
+    [
       'no water but the moisture of cream of tartar',
       {
         formula: [sugar, { ingredient: 'cream-of-tartar', massG: 0.5 }],

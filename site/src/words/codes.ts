@@ -1,21 +1,14 @@
 /** What the pages of codes share: one word list for five families. */
 export const CODE_WORDS = {
-  says: 'What it says',
-  why: 'Why',
   example: 'An example',
-  inCode: 'In code',
   place: 'Where',
   remedies: 'What can be done',
-  severity: 'How bad',
   changes: 'It changes',
   batch: 'The batch',
-  planned: 'What the plan says about it',
   call: 'This call',
   raises: 'The warning it carries',
   throws: 'The error it throws',
-  change: 'What to change',
   moments: 'When it matters',
-  defer: 'Who knows better',
   known: 'How it is known',
   noExample:
     'No batch within the limits of the format gets here. The code is kept for programs that ask the models past them.',

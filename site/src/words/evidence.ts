@@ -157,7 +157,6 @@ export const EVIDENCE_WORDS = {
     'These only show that the code does what its equation says. They are no evidence about sugar.',
   constants: 'Every constant',
   decisions: 'Decisions behind it',
-  tables: 'Rows',
   columnsOf: (columns: number) => `${columns} column${columns === 1 ? '' : 's'}`,
   atMost: 'at most',
   rowsOf: (rows: number) => `${rows} row${rows === 1 ? '' : 's'}`,

@@ -50,7 +50,6 @@ export const FRONT_WORDS = {
   offHeading: 'How far off we have been',
   offLead:
     'Every row of every printed table we hold, beside what the library says. The line is what was printed.',
-  offWorst: 'The worst of them',
   offMore: 'Table by table, with sources',
 } as const;
 

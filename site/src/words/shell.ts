@@ -1,7 +1,6 @@
 /** Words around every page: name, ways in, skip link, theme, region, the bar of a new version. */
 export const SHELL_WORDS = {
   name: 'Vitrose',
-  strap: 'The science of boiled sugar',
   skip: 'Skip to the content',
   home: 'Vitrose, front page',
   mainNavigation: 'Parts of the site',

@@ -1,3 +1,4 @@
+import type { Span } from '../../foundation/results/types.js';
 import { totalG } from '../../matter/mixture/assemble.js';
 import type { Mixture } from '../../matter/mixture/types.js';
 import { DRY_GLASS } from '../../models/glass/index.js';
@@ -17,6 +18,8 @@ const FIRST_MOISTURE = 0.03;
 /** Sizing and stopping settle in two or three rounds; more would mean they never do. */
 const ROUNDS = 8;
 const SETTLED = 1e-9;
+/** A share of next to nothing asks for this much of it, g: a tonne, and no kitchen's. */
+const HEAVIEST_LINE_G = 1_000_000;
 /** A charge drier than this melts; it does not boil. */
 const LEAST_WATER = 0.01;
 /** Less than this of what makes a sweet is no sweet. */
@@ -51,6 +54,16 @@ export function weighBatch(
     if (sizes === undefined) return undefined;
     const grams = weighLines(open, sizes);
     const lines = open.map((line, index) => ({ ...line, massG: grams[index] ?? 0 }));
+    const heavy = lines.find(({ massG }) => massG > HEAVIEST_LINE_G);
+    if (heavy !== undefined) {
+      const limits: Span = [0, HEAVIEST_LINE_G];
+      return refuse(ledger, {
+        code: 'outside-range',
+        path: heavy.path,
+        received: heavy.massG,
+        limits,
+      });
+    }
     const pots = fillPots(lines);
     if (pots === undefined || isNoSweet(pots.base)) {
       return refuse(ledger, { code: 'nothing-to-cook', path: '/formula' });

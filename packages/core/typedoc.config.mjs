@@ -26,6 +26,12 @@ export default {
     'CAUTION_SOURCES',
     'JOB_SOURCES',
     'PAN_SOURCES',
+    'HEAT_SOURCES',
+    'ACID_SOURCES',
+    'MOISTURE_SOURCES',
+    'GRAINING_SOURCES',
+    'TASTE_SOURCES',
+    'NUTRITION_SOURCES',
   ],
   // Not each property: its name carries the unit, and @returns says the rest.
   requiredToBeDocumented: [

@@ -1,5 +1,11 @@
+import { ACID_COMPARISONS } from './comparisons/acids.js';
 import { BOILING_COMPARISONS } from './comparisons/boiling.js';
+import { DENSITY_COMPARISONS } from './comparisons/density.js';
 import { GLASS_COMPARISONS } from './comparisons/glass.js';
+import { GRAINING_COMPARISONS } from './comparisons/graining.js';
+import { HEAT_COMPARISONS } from './comparisons/heat.js';
+import { MOISTURE_COMPARISONS } from './comparisons/moisture.js';
+import { NUTRITION_COMPARISONS } from './comparisons/nutrition.js';
 import { POLYOL_COMPARISONS } from './comparisons/polyols.js';
 import { SOLUTION_COMPARISONS } from './comparisons/solutions.js';
 import { STAGES_COMPARISONS } from './comparisons/stages.js';
@@ -55,6 +61,12 @@ const COMPARISONS: readonly Comparison[] = [
   ...GLASS_COMPARISONS,
   ...POLYOL_COMPARISONS,
   ...SWEETNESS_COMPARISONS,
+  ...NUTRITION_COMPARISONS,
+  ...GRAINING_COMPARISONS,
+  ...MOISTURE_COMPARISONS,
+  ...ACID_COMPARISONS,
+  ...HEAT_COMPARISONS,
+  ...DENSITY_COMPARISONS,
 ];
 
 /** The tables the library can be held against, in the order of the tables. */

@@ -5,14 +5,20 @@
  */
 
 import type { SourceId } from './ids.js';
+import { ACID_SOURCES } from './registry/acids.js';
 import { BOILING_SOURCES } from './registry/boiling.js';
 import { CAUTION_SOURCES } from './registry/cautions.js';
 import { GENERAL_SOURCES } from './registry/general.js';
+import { GRAINING_SOURCES } from './registry/graining.js';
+import { HEAT_SOURCES } from './registry/heat.js';
 import { JOB_SOURCES } from './registry/job.js';
 import { KEEPING_SOURCES } from './registry/keeping.js';
+import { MOISTURE_SOURCES } from './registry/moisture.js';
+import { NUTRITION_SOURCES } from './registry/nutrition.js';
 import { PAN_SOURCES } from './registry/pan.js';
 import { STAGE_SOURCES } from './registry/stages.js';
 import { SYRUP_SOURCES } from './registry/syrups.js';
+import { TASTE_SOURCES } from './registry/taste.js';
 import { WATER_SOURCES } from './registry/water.js';
 import type { Source } from './types.js';
 
@@ -30,6 +36,12 @@ export const SOURCES: Readonly<Record<SourceId, Source>> = {
   ...CAUTION_SOURCES,
   ...JOB_SOURCES,
   ...PAN_SOURCES,
+  ...HEAT_SOURCES,
+  ...ACID_SOURCES,
+  ...MOISTURE_SOURCES,
+  ...GRAINING_SOURCES,
+  ...TASTE_SOURCES,
+  ...NUTRITION_SOURCES,
 };
 
 /**

@@ -36,9 +36,9 @@ export async function openBench(
   return { ...watched, page, close: () => context.close() };
 }
 
-/** The lower part of the page comes a moment after the upper. */
+/** The parts of the page come alive one after another. */
 export async function alive(page: Page): Promise<void> {
-  await page.waitForFunction(() => document.querySelector('.bench > .steps') !== null);
+  await page.waitForFunction(() => document.querySelector('.bench[data-alive=true]') !== null);
 }
 
 /** Types a text into a field in place of what was there. */

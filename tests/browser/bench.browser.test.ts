@@ -153,7 +153,7 @@ describeInBrowser('the bench', () => {
       `bench: ${bytes} bytes of script at first, ${scripts.reduce((sum, one) => sum + one.encodedBodySize, 0)} in all`,
     );
     expect(bytes).toBeGreaterThan(20_000);
-    expect(bytes).toBeLessThanOrEqual(75_000);
+    expect(bytes).toBeLessThanOrEqual(55_000);
     await context.close();
   });
 

@@ -1,4 +1,3 @@
-import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import {
@@ -9,6 +8,7 @@ import {
 } from 'playwright-core';
 import { describe } from 'vitest';
 import { serveSite } from '../../site/scripts/serve.mjs';
+import { CHROMIUM_FLAGS, findChromium, HOW_TO_GET_CHROMIUM } from '../tools/chromium.mjs';
 
 /** The built site, served, and a browser to look at it with. */
 export type Site = {
@@ -18,35 +18,6 @@ export type Site = {
   readonly stop: () => Promise<void>;
 };
 
-/** Where Chromium and Chrome are found on Linux, macOS and Windows. */
-const USUAL_PLACES = [
-  '/usr/bin/chromium',
-  '/usr/bin/chromium-browser',
-  '/usr/bin/google-chrome-stable',
-  '/usr/bin/google-chrome',
-  '/snap/bin/chromium',
-  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
-  '/Applications/Chromium.app/Contents/MacOS/Chromium',
-  'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
-  'C:\\Program Files (x86)\\Google\\Chrome\\Application\\chrome.exe',
-];
-
-const FLAGS = [
-  '--headless',
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
-
-/** The browser to use: the one that is named, or the first that is there. */
-export function findChromium(): string | undefined {
-  return process.env.CHROMIUM_PATH ?? USUAL_PLACES.find((place) => existsSync(place));
-}
-
 /**
  * A block of tests that need a browser. Without one they are skipped, with a line that says how to
  * get it; where `CI` is set they fail instead, so that nothing passes unseen.
@@ -54,12 +25,10 @@ export function findChromium(): string | undefined {
 export function describeInBrowser(title: string, tests: () => void): void {
   const found = findChromium();
   if (found === undefined && process.env.CI !== undefined) {
-    throw new Error(
-      'CI is set and no Chromium was found. Install it, or name it in CHROMIUM_PATH.',
-    );
+    throw new Error(`CI is set and no browser was found. ${HOW_TO_GET_CHROMIUM}`);
   }
   if (found === undefined) {
-    console.log(`Skipped: ${title}. Install Chromium or Chrome, or name one in CHROMIUM_PATH.`);
+    console.log(`Skipped: ${title}. ${HOW_TO_GET_CHROMIUM}`);
   }
   describe.skipIf(found === undefined)(title, tests);
 }
@@ -69,7 +38,7 @@ export async function openSite(): Promise<Site> {
   const { address, stop } = await serveSite();
   const executablePath = findChromium();
   const browser = await chromium.launch({
-    args: FLAGS,
+    args: CHROMIUM_FLAGS,
     ...(executablePath === undefined ? {} : { executablePath }),
   });
   return { address, browser, stop };

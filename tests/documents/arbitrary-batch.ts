@@ -1,5 +1,12 @@
 import fc from 'fast-check';
-import type { BatchDocument, Cook, FormulaLine, Pieces, Wrap } from 'vitrose';
+import {
+  type BatchDocument,
+  type Cook,
+  type FormulaLine,
+  type Pieces,
+  WRAP_FILM_IDS,
+  type Wrap,
+} from 'vitrose';
 import * as field from './arbitrary-fields.js';
 import { between, countWithin, group, within } from './arbitrary-fields.js';
 import { anyLine, lateLines, syrupLine } from './arbitrary-formula.js';
@@ -39,7 +46,7 @@ const wrap: fc.Arbitrary<Wrap> = fc.oneof(
   fc.constantFrom('none', 'twist'),
   group(
     {
-      film: fc.constantFrom('cast-film', 'coated-paper'),
+      film: fc.constantFrom(...WRAP_FILM_IDS),
       areaCm2: within('wrap/areaCm2'),
       sealFactor: within('wrap/sealFactor'),
     },

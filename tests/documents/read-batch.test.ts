@@ -83,7 +83,7 @@ describe('what is missing or of the wrong kind', () => {
       lineOf({ ingredient: 'sucrose', measure: {} }),
       ['/formula/0/measure/quantity', '/formula/0/measure/unit'],
     ],
-    [batch({ wrap: { film: 'thin' } }), ['/wrap/areaCm2']],
+    [batch({ wrap: { film: 'cast-pp' } }), ['/wrap/areaCm2']],
   ])('is missed by its place', (input, paths) => {
     expect(problemsOf(input)).toMatchObject(paths.map((path) => ({ code: 'missing', path })));
   });

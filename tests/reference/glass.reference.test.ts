@@ -4,17 +4,25 @@ import {
   glassTgDryTable as dryTable,
   glassGordonTaylorTable as kTable,
   glassTgWaterPointsTable as pointsTable,
+  glassViscosityTable as viscosityTable,
+  glassWindowsTable as windowsTable,
 } from '@vitrose/evidence';
 import { describe, expect, it } from 'vitest';
 import {
   dryGlassTransition,
   glassTransition,
   type IngredientId,
+  isNone,
   type Mixture,
   mixture,
   type Part,
   type SpeciesId,
   solutionOf,
+  VISCOSITY_CONSTANTS,
+  viscosity,
+  WORKING_VISCOSITIES,
+  type WorkingStepId,
+  workingTemperatures,
 } from 'vitrose';
 
 const syrup = (dextroseEquivalent: number, massG = 100): Part => ({
@@ -187,4 +195,101 @@ describe('glassTransition against the grid of boiled sweets computed for this mo
       expect(Math.abs(glassTransitionC - softC)).toBeLessThanOrEqual(0.6);
     },
   );
+});
+
+describe(`viscosity against ${viscosityTable.id}: ${viscosityTable.source.title}`, () => {
+  function offBy(row: (typeof viscosityTable.rows)[number]): number {
+    const syrup = solutionOf('sucrose', { drySolidsMassFraction: row.drySolidsPercent / 100 });
+    const answer = viscosity(syrup, { temperatureC: row.temperatureC });
+    if (isNone(answer)) return Number.NaN;
+    expect(answer.warnings).toEqual([]);
+    return (1_000 * answer.viscosityPaS) / row.viscosityMPaS - 1;
+  }
+
+  const byStrength = viscosityTable.rows.filter((row) => row.column === 'by strength');
+  it.each(byStrength)('meets $drySolidsPercent % at 20 °C within 3 %', (row) => {
+    expect(Math.abs(offBy(row))).toBeLessThanOrEqual(0.03);
+  });
+
+  const warm = viscosityTable.rows.filter(
+    (row) => row.column === 'by temperature' && row.temperatureC >= 25,
+  );
+  it.each(warm)('meets 60 %% at $temperatureC °C within 2 %', (row) => {
+    expect(Math.abs(offBy(row))).toBeLessThanOrEqual(0.02);
+  });
+
+  it('is up to 14 % too thick below that, and never too thin', () => {
+    const cold = viscosityTable.rows.filter(
+      (row) => row.column === 'by temperature' && row.temperatureC < 25,
+    );
+    expect(cold).toHaveLength(5);
+    for (const row of cold) {
+      expect(offBy(row)).toBeGreaterThan(0);
+      expect(offBy(row)).toBeLessThanOrEqual(0.14);
+    }
+  });
+
+  it('carries the three printed pairs', () => {
+    const { wlfUniversal, wlfFitSucroseWater, wlfRecommended } = viscosityTable.constants;
+    const { universalC1, universalC2K, syrupC1, syrupC2K, candyC1, candyC2K } = VISCOSITY_CONSTANTS;
+    expect([universalC1.value, universalC2K.value]).toEqual([wlfUniversal.c1, wlfUniversal.c2]);
+    expect([syrupC1.value, syrupC2K.value]).toEqual([wlfFitSucroseWater.c1, wlfFitSucroseWater.c2]);
+    expect([candyC1.value, candyC2K.value]).toEqual([wlfRecommended.c1, wlfRecommended.c2]);
+  });
+});
+
+describe(`workingTemperatures against ${windowsTable.id}: ${windowsTable.source.title}`, () => {
+  /** A mass of this glass transition. */
+  const massOf = (glassTransitionC: number) => {
+    let [low, high] = [0, 0.2];
+    while (high - low > 1e-12) {
+      const water = (low + high) / 2;
+      const of = solutionOf('sucrose', { drySolidsMassFraction: 1 - water });
+      if (glassTransition(of).glassTransitionC > glassTransitionC) low = water;
+      else high = water;
+    }
+    return solutionOf('sucrose', { drySolidsMassFraction: 1 - low });
+  };
+  const { steps } = workingTemperatures(massOf(42));
+  const at = (id: WorkingStepId) => Math.round(steps[id].temperatureC);
+
+  it('holds every landmark of the table but the thinnest, in its order', () => {
+    const log10PaS = windowsTable.rows.map((row) => Math.log10(row.viscosityPaS));
+    Object.values(WORKING_VISCOSITIES).forEach(({ value }, index) => {
+      expect(value).toBeCloseTo(log10PaS[index + 1] ?? Number.NaN, 3);
+    });
+  });
+
+  it('deposits a mass of 42 °C above 120, 111 to 130 between the two curves', () => {
+    expect(Math.abs(steps.deposit.temperatureC - 120)).toBeLessThanOrEqual(0.5);
+    expect(Math.abs(steps.deposit.betweenCurvesC[0] - 111)).toBeLessThanOrEqual(0.5);
+    expect(Math.abs(steps.deposit.betweenCurvesC[1] - 130)).toBeLessThanOrEqual(0.5);
+  });
+
+  it('pours it by hand down to 112 to 104, works it from 92 to 63, wraps it at 32', () => {
+    expect([at('pour-easily'), at('pour-last')]).toEqual([112, 104]);
+    expect([at('fold'), at('keep-shape')]).toEqual([92, 63]);
+    expect([at('demould'), at('wrap')]).toEqual([42, 32]);
+  });
+
+  it('deposits 60:40 at 2 % of water at 131 and pours it by hand down to 122 to 114', () => {
+    const sweet = workingTemperatures(wet([dry('sucrose', 58.8), syrup(42, 39.2)], 2)).steps;
+    expect(Math.round(sweet.deposit.temperatureC)).toBe(131);
+    expect(Math.floor(sweet['pour-easily'].temperatureC)).toBe(122);
+    expect(Math.floor(sweet['pour-last'].temperatureC)).toBe(114);
+  });
+
+  it('covers what practice does to a boiled sweet, but for hand pulling', () => {
+    const { steps: sweet } = workingTemperatures(wet([dry('sucrose', 58.2), syrup(42, 38.8)], 3));
+    const practised = (what: string) =>
+      windowsTable.extra.practice.find((row) => row.what === what) ?? { lowC: null, highC: null };
+    const depositing = practised('depositing');
+    expect(sweet.deposit.band[0]).toBeLessThan(depositing.highC ?? 0);
+    expect(sweet.deposit.band[1]).toBeGreaterThan(depositing.lowC ?? 0);
+    const rope = practised('batch rolling and rope');
+    expect(sweet['keep-shape'].temperatureC).toBeLessThan(rope.lowC ?? 0);
+    expect(sweet.fold.temperatureC).toBeGreaterThan(rope.highC ?? 0);
+    const pulled = practised('hand-pulled sugar, acid-doctored');
+    expect(sweet['keep-shape'].temperatureC).toBeGreaterThan(pulled.highC ?? 0);
+  });
 });

@@ -26,6 +26,7 @@ const SIDEWAYS: Readonly<Record<string, Readonly<Record<string, readonly string[
     inversion: ['density'],
   },
   matter: {
+    acids: ['mixture', 'species'],
     air: ['water'],
     mixture: ['ingredients', 'saccharides', 'species'],
     ingredients: ['saccharides', 'species'],

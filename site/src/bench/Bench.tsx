@@ -1,13 +1,12 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { BatchDocument } from 'vitrose';
-import type { DescribedPlan } from 'vitrose/words';
 import { benchWords } from '../words/bench.js';
 import { emptyTable, startWith } from './state/arrive.js';
 import { clearTable } from './state/edits.js';
 import { redo, undo } from './state/history.js';
-import { createPlanner } from './state/planner.js';
 import { fileNameOf } from './state/program.js';
+import type { Manner } from './state/read/types.js';
 import { kitchenOf } from './state/recipe.js';
 import { stopWords } from './state/stop-words.js';
 import type { BenchState } from './state/types.js';
@@ -15,6 +14,7 @@ import { Answer } from './view/answer.js';
 import type { BenchProps } from './view/bench-context.js';
 import { saveText } from './view/devices.js';
 import { Formula } from './view/formula.js';
+import { Gate } from './view/gate.js';
 import { KitchenPart } from './view/kitchen.js';
 import { Memo } from './view/memo.js';
 import { NameBox } from './view/name-box.js';
@@ -26,47 +26,61 @@ import { useFigures } from './view/use-figures.js';
 import { useKeys } from './view/use-keys.js';
 import { useLater } from './view/use-later.js';
 import { useManner } from './view/use-manner.js';
+import { usePlans } from './view/use-plans.js';
+import { useSettled } from './view/use-settled.js';
 import { useStorage } from './view/use-storage.js';
+import { useTurns } from './view/use-turns.js';
+import { useWarmUp } from './view/use-warm-up.js';
 
 /** A new stop is said once the typing has paused. */
 const SAY_AFTER_MS = 700;
 
+/** How the page speaks when it comes from the server. */
+const FIRST_MANNER: Manner = { units: 'metric', region: 'world' };
+
 /** The bench: one batch, planned again at every keystroke. */
 export function Bench(props: {
   readonly start: BatchDocument;
-  /** Its plan in words, as the server wrote it: the page shows it until it can write its own. */
-  readonly startDescribed: DescribedPlan;
-  /** The lower parts as the server drew them, until their code has come. */
+  /** Its plan and that in words, as JSON: the server has worked it out once for everybody. */
+  readonly started: string;
+  /** What is under the answer as the server drew it, until something is changed. */
   readonly rule?: ComponentChildren;
   readonly boil?: ComponentChildren;
-  readonly rest?: ComponentChildren;
+  readonly lists?: ComponentChildren;
+  readonly doors?: ComponentChildren;
+  readonly card?: ComponentChildren;
 }): JSX.Element {
-  const { start, startDescribed } = props;
-  const [state, setState] = useState<BenchState>(() =>
-    startWith(start, { units: 'metric', region: 'world' }, 'nobodys'),
-  );
+  const { start } = props;
+  const [state, setState] = useState<BenchState>(() => startWith(start, FIRST_MANNER, 'nobodys'));
   const latest = useRef(state);
   const edit = useCallback((change: (before: BenchState) => BenchState) => {
     latest.current = change(latest.current);
     setState(latest.current);
   }, []);
   const [spoken, say] = useState('');
-  const planner = useRef(createPlanner());
   const draws = useRef(0);
   draws.current += 1;
   const { batch } = state.now;
   const { manner } = state;
-  const later = useLater();
-  const planned = planner.current.plan(batch);
-  const { plan, isOld } = planned;
-  const described = useMemo(() => {
-    if (later === undefined) return startDescribed;
-    return plan === undefined ? undefined : later.describePlan(plan, manner);
-  }, [later, startDescribed, plan, manner]);
-  // Whoever types before the words have come sees the worked example, in grey.
-  const isBehind = later === undefined && batch !== start;
-  const figures = useFigures(batch, plan, isOld, manner.units);
-  useArrival(start, edit);
+  const isTouched = useRef(false);
+  isTouched.current ||= batch !== start || manner !== FIRST_MANNER;
+  const { turns, root, give, areOver } = useTurns();
+  const later = useLater(areOver || isTouched.current);
+  const { started, planned, described, count } = usePlans(
+    start,
+    props.started,
+    state,
+    isTouched.current,
+    later,
+  );
+  const bench: BenchProps = useMemo(
+    () => ({ state, batch, planned, described, edit, say, turns }),
+    [state, batch, planned, described, edit, turns],
+  );
+  const settled = useSettled(bench, isTouched.current);
+  const figures = useFigures(settled, later);
+  useWarmUp(root, start, started.plan, later);
+  useArrival(start, edit, give);
   useStorage(state, start);
   useStopSaid(described === undefined ? undefined : stopText(described), say);
   useManner(manner, edit);
@@ -98,49 +112,92 @@ export function Bench(props: {
       await openText(text, 'file', edit);
     });
   };
-  const shown = isBehind ? { ...planned, isOld: true } : planned;
-  const bench: BenchProps = { state, batch, planned: shown, described, edit, say };
+  const isAlive = areOver && later !== undefined;
+  const isSettled = later !== undefined && settled !== undefined;
+  const gate = (draw: () => JSX.Element, ...of: readonly unknown[]): JSX.Element => (
+    <Gate turns={turns} of={[bench, ...of]} draw={draw} />
+  );
 
   return (
-    <div class="bench" data-plans={planner.current.count()} data-draws={draws.current}>
+    <div
+      class="bench"
+      ref={root}
+      data-alive={isAlive}
+      data-plans={count}
+      data-draws={draws.current}
+    >
       <div class="head">
         <h1>{benchWords.title}</h1>
-        <NameBox {...bench} />
+        {gate(() => (
+          <NameBox {...bench} />
+        ))}
       </div>
-      {later !== undefined && <later.ArrivalNote {...bench} />}
-      <Answer {...bench} />
-      <Tools
-        {...bench}
-        onUndo={onUndo}
-        onRedo={onRedo}
-        onEmpty={onEmpty}
-        onSave={onSave}
-        onFile={onFile}
-        keys={later !== undefined && <later.Keys />}
-      />
-      <Formula {...bench} />
-      <Target {...bench} />
-      <KitchenPart {...bench} />
-      <aside class={isOld ? 'side old' : 'side'} aria-labelledby="rule-title">
+      {/* It speaks of everything on the page, so it waits until everything is what it says. */}
+      {isAlive && <later.ArrivalNote {...bench} />}
+      {gate(() => (
+        <Answer {...bench} />
+      ))}
+      {gate(
+        () => (
+          <Tools
+            {...bench}
+            onUndo={onUndo}
+            onRedo={onRedo}
+            onEmpty={onEmpty}
+            onSave={onSave}
+            onFile={onFile}
+            keys={later !== undefined && <later.Keys />}
+          />
+        ),
+        later,
+      )}
+      {gate(() => (
+        <Formula {...bench} />
+      ))}
+      {gate(() => (
+        <Target {...bench} />
+      ))}
+      {gate(() => (
+        <KitchenPart {...bench} />
+      ))}
+      <aside class={planned.isOld ? 'side old' : 'side'} aria-labelledby="rule-title">
         <div class="stays">
           <h2 id="rule-title" class="only-read-aloud">
             {benchWords.rule.title}
           </h2>
-          {later === undefined ? (
-            props.rule
+          {isSettled ? (
+            <Memo key="rule" of={[figures]} draw={() => <later.Rule figures={figures} />} />
           ) : (
-            <Memo of={figures} draw={() => <later.Rule figures={figures} />} />
+            props.rule
           )}
         </div>
       </aside>
-      <Things {...bench} />
-      {later === undefined ? (
-        props.boil
+      {gate(() => (
+        <Things {...bench} />
+      ))}
+      {isSettled ? (
+        <Memo key="boil" of={[figures]} draw={() => <later.Boil figures={figures} />} />
       ) : (
-        <Memo of={figures} draw={() => <later.Boil figures={figures} />} />
+        props.boil
       )}
-      {later === undefined ? props.rest : <later.Rest {...bench} />}
-      <MannerChoice {...bench} />
+      {isSettled ? (
+        <Memo key="lists" of={[settled]} draw={() => <later.Lists {...settled} />} />
+      ) : (
+        props.lists
+      )}
+      {later === undefined ? (
+        props.doors
+      ) : (
+        <Memo key="doors" of={[batch]} draw={() => <later.Doors {...bench} />} />
+      )}
+      {isSettled ? (
+        <Memo key="card" of={[settled]} draw={() => <later.Card {...settled} />} />
+      ) : (
+        props.card
+      )}
+      {gate(() => (
+        <MannerChoice {...bench} />
+      ))}
       <p role="status" class="only-read-aloud" id="live">
         {spoken}
       </p>

@@ -3,13 +3,14 @@ import { type BatchDocument, planBatch } from 'vitrose';
 import { describePlan } from 'vitrose/words';
 import { startWith } from './state/arrive.js';
 import type { BenchProps } from './view/bench-context.js';
-import { Boil, Rest, Rule } from './view/later.js';
-import { figureState } from './view/use-figures.js';
+import { figureState } from './view/figure-state.js';
+import { Boil, Card, Doors, Lists, Rule } from './view/later.js';
+import { createTurns } from './view/turns.js';
 
 /** The lower parts of the page as the server draws them, for the worked example. */
 export function StartPart(props: {
   readonly start: BatchDocument;
-  readonly part: 'rule' | 'boil' | 'rest';
+  readonly part: 'rule' | 'boil' | 'lists' | 'doors' | 'card';
 }): JSX.Element {
   const { start, part } = props;
   const result = planBatch(start);
@@ -26,6 +27,8 @@ export function StartPart(props: {
     described: describePlan(plan, state.manner),
     edit: () => undefined,
     say: () => undefined,
+    turns: createTurns(true),
   };
-  return <Rest {...bench} />;
+  if (part === 'lists') return <Lists {...bench} />;
+  return part === 'card' ? <Card {...bench} /> : <Doors {...bench} />;
 }

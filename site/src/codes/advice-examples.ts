@@ -95,8 +95,8 @@ export const ADVICE_EXAMPLES: Readonly<Record<AdviceCode, AdviceExample>> = {
     batch: with_({ mould: { kind: 'plastic', cavityMl: 4, maxC: 90 } }),
   },
   'sticky-room': {
-    why: 'A dry sweet takes water from the air until its skin is syrup.',
-    batch: with_({ room: { temperatureC: 22, relativeHumidity: 0.7 } }),
+    why: 'A dry sweet takes water from the air until its skin is syrup. Closed in soon, it never meets that air.',
+    batch: with_({ room: { temperatureC: 22, relativeHumidity: 0.7 }, wrap: 'none' }),
   },
   'much-acid': {
     why: 'Past a point acid does not taste sourer, it hurts, and it draws water.',
@@ -120,5 +120,39 @@ export const ADVICE_EXAMPLES: Readonly<Record<AdviceCode, AdviceExample>> = {
   'sugar-burns': {
     why: 'Above about 165 °C sugar breaks down faster than water leaves it.',
     batch: with_({ cook: { toSeaLevelC: 172 } }),
+  },
+  'never-boils': {
+    why: 'A hob that loses as much as it gives never reaches the stop, however long it burns.',
+    batch: with_({ hob: { kind: 'resistance', powerW: 60 }, pan: { diameterMm: 180 } }),
+  },
+  'reading-lags': {
+    why: 'At full flame the last degrees pass faster than a slow thermometer can follow.',
+    batch: with_({
+      hob: { kind: 'gas', powerW: 3_000 },
+      thermometer: { kind: 'dial', readsInS: 45 },
+    }),
+  },
+  'acid-too-early': {
+    why: 'Acid in the boil splits sugar into two softer ones, and the sweet is soft at the same stop.',
+    batch: andLine({ ingredient: 'citric-acid', massG: 4, when: 'first-boil' }),
+  },
+  'much-water': {
+    why: 'Water beyond what dissolves the sugar is only boiled away again.',
+    batch: with_({ formula: [...base.formula.slice(0, 2), { ingredient: 'water', massG: 250 }] }),
+  },
+  'may-grain': {
+    why: 'Every grain on the spoon is a seed, and with little doctor it grows.',
+    batch: with_({
+      formula: [
+        { ingredient: 'sucrose', massG: 320 },
+        { ingredient: 'dried-glucose-syrup', dextroseEquivalent: 42, massG: 70 },
+        { ingredient: 'water', massG: 120 },
+      ],
+      handling: { stirredAfterBoil: true },
+    }),
+  },
+  'less-sweet-than-sugar': {
+    why: 'Isomalt is about half as sweet as sugar, and what is mixed into it seldom makes up for it.',
+    batch: POLYOL_BATCH,
   },
 };

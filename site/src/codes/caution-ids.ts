@@ -28,6 +28,7 @@ const KNOWN: Readonly<Record<CautionId, true>> = {
   'sour-teeth': true,
   allergens: true,
   'sweetener-heat': true,
+  'sweetener-daily-limits': true,
   'acid-in-isomalt': true,
   'limits-are-local': true,
   'not-for-illness': true,

@@ -8,7 +8,7 @@ const lines = (...formula: readonly unknown[]): unknown => ({ ...base, formula }
 
 /**
  * A document for every problem: what the reader was given, before anything was understood. Each is
- * read and planned when its page is built. Two have none: no batch within the limits of the format
+ * read and planned when its page is built. One has none: no batch within the limits of the format
  * gets there, and the code is there for the program that asks past them.
  */
 export const PROBLEM_EXAMPLES: Readonly<Record<ProblemCode, unknown>> = {
@@ -69,7 +69,6 @@ export const PROBLEM_EXAMPLES: Readonly<Record<ProblemCode, unknown>> = {
   }),
   'nothing-to-cook': lines(water),
   'no-water': lines(sugar),
-  'nothing-finished': undefined,
   'two-cavity-sizes': { ...base, mould: { cavityMl: 4 }, pieces: { cavityMl: 5, count: 60 } },
   'piece-without-size': { ...base, pieces: { count: 60 } },
   'below-first-boil': cook({ toSeaLevelC: 101 }),

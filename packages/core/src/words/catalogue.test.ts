@@ -7,8 +7,11 @@ import { explainAdvice, remedyLabel, severityWord } from './advice/explain-advic
 import { REMEDY_WORDS } from './advice/remedy-words.js';
 import { caution, momentWord } from './cautions/caution.js';
 import { CAUTION_WORDS } from './cautions/caution-words.js';
+import * as LABEL_WORDS from './label/label-words.js';
+import { COOK_MOMENTS, WINDOW_WORDS } from './names/cook-words.js';
 import { GRADE_WORDS } from './names/grades.js';
 import { INGREDIENT_NAMES } from './names/ingredients.js';
+import { GRAINING_WORDS, NO_GRAINING, NO_WRAP } from './names/keeping-words.js';
 import { KITCHEN_FROM, MODEL_NAMES, WINDOW_ENDS } from './names/models.js';
 import { REGION_WORDS } from './names/region-words.js';
 import { SHOP_NOTES } from './names/shop-notes.js';
@@ -16,6 +19,7 @@ import { SHORT_CITATIONS } from './names/short-citations.js';
 import { SPECIES_NAMES } from './names/species.js';
 import { TAKEN_WORDS } from './names/taken-words.js';
 import { MEASURE_UNIT_NAMES } from './names/units.js';
+import { comparePlans } from './plan/compare-plans.js';
 import { describePlan } from './plan/describe-plan.js';
 import { ISOMALT_DROPS, LEMON_DROPS } from './plan/plans.fixture.js';
 import { STEP_WORDS } from './plan/step-words.js';
@@ -47,8 +51,19 @@ const ADVICE_NUMBERS: Record<AdviceCode, readonly string[]> = {
   'weigh-this-one': ['massG', 'lowG', 'highG'],
   'heat-spoils-sweetener': ['additionC', 'maxAdditionC'],
   'sugar-burns': ['readingC', 'limitC'],
+  'never-boils': [],
+  'reading-lags': ['lagK', 'rateKPerMin', 'lagTurnedDownK'],
+  'acid-too-early': ['invertedFraction', 'costsK'],
+  'much-water': ['waterG', 'neededWaterG', 'longerMin'],
+  'may-grain': ['doctorShare'],
+  'less-sweet-than-sugar': ['sweetness'],
 };
-const ADVICE_NAMES = { ingredient: 'sucralose', stage: 'hard-crack', place: 'store' };
+const ADVICE_NAMES = {
+  ingredient: 'sucralose',
+  stage: 'hard-crack',
+  place: 'store',
+  where: 'wrapped',
+};
 const adviceCodes = Object.keys(ADVICE_WORDS) as AdviceCode[];
 const cautionIds = Object.keys(CAUTION_WORDS) as CautionId[];
 const severities: readonly Severity[] = ['danger', 'will-fail', 'may-disappoint', 'note'];
@@ -111,8 +126,8 @@ describe('advice', () => {
         changes: paths.map((path) => ({ path: `${path}/relativeHumidity`, value: 0.4 })),
         numbers: { relativeHumidity: 0.4 },
       });
-    expect(drier('/store')).toBe('Keep them in a store at 40 %');
-    expect(drier('/room', '/store')).toBe('Work in a room at 40 %');
+    expect(drier('/store')).toBe('Keep them in a store at 40 % humidity');
+    expect(drier('/room', '/store')).toBe('Work in a room at 40 % humidity');
   });
 
   it('tells how far tilting the pan helps', () => {
@@ -286,6 +301,28 @@ describe('warnings', () => {
   });
 });
 
+describe('the plan in words', () => {
+  const parts = { COOK_MOMENTS, WINDOW_WORDS, GRAINING_WORDS };
+  it.each(Object.entries(parts))('has phrases that fit into a sentence: %s', (_, words) => {
+    const phrases = Object.values(words);
+    expect(new Set(phrases).size).toBe(phrases.length);
+    for (const phrase of phrases) expect(phrase).toMatch(/^[a-z][a-z ]*[a-z]$/);
+  });
+
+  it.each(Object.entries({ ...NO_GRAINING, ...NO_WRAP }))(
+    'has a whole sentence where there is no number: %s',
+    (_, sentence) => {
+      expect(sentence).toMatch(/^[A-Z][^{}|]+\.$/);
+    },
+  );
+
+  it('never calls a label’s claim allowed', () => {
+    const said = JSON.stringify(LABEL_WORDS);
+    expect(said).not.toMatch(/allowed|permitted|you may claim|can be claimed/i);
+    expect(said).toContain('not a permission');
+  });
+});
+
 /** Words that promise what nobody can promise, or scold. */
 const FORBIDDEN = [
   /safe/i,
@@ -330,6 +367,13 @@ it('uses none of the words that are never used', () => {
     KITCHEN_FROM,
     WINDOW_ENDS,
     REGION_WORDS,
+    COOK_MOMENTS,
+    WINDOW_WORDS,
+    GRAINING_WORDS,
+    NO_GRAINING,
+    NO_WRAP,
+    LABEL_WORDS,
+    comparePlans(LEMON_DROPS, ISOMALT_DROPS),
     ...[LEMON_DROPS, ISOMALT_DROPS].flatMap((plan) => [
       describePlan(plan),
       describePlan(plan, { units: 'us' }),

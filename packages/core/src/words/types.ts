@@ -4,10 +4,29 @@ import type { RangeErrorCode } from '../foundation/validity/model-range-error.js
 import type { AdviceCode, RemedyCode, Severity } from '../job/advice/types.js';
 import type { ProblemCode } from '../job/batch/problems.js';
 import type { PlanModelId } from '../job/plan/models.js';
-import type { CautionId, Moment, PlannedKitchen, StepId, WindowEnd } from '../job/plan/types.js';
+import type {
+  CautionId,
+  Moment,
+  MomentId,
+  PlannedGraining,
+  PlannedKitchen,
+  PlannedWrap,
+  StepId,
+  WindowEnd,
+  WindowId,
+} from '../job/plan/types.js';
 import type { IngredientId } from '../matter/ingredients/types.js';
 import type { MeasureUnit } from '../matter/measures/types.js';
 import type { SpeciesId } from '../matter/species.js';
+import type { GrainingWord } from '../models/graining/index.js';
+import type {
+  AnalysisReason,
+  ClaimId,
+  ClaimPortion,
+  ClaimQuantity,
+  LabelTest,
+  StatementId,
+} from '../models/nutrition/types.js';
 import type { SourceId } from '../sources/ids.js';
 import type { StageOrGapId } from './stages/ids.js';
 
@@ -64,7 +83,12 @@ export type ByRegion = string | readonly [world: string, us: string];
 /** The whole catalogue: a translation is this type filled once more. */
 export type Catalogue = {
   readonly advice: Readonly<Record<AdviceCode, AdviceWords>>;
+  readonly analysisReasons: Readonly<Record<AnalysisReason, Sentence>>;
   readonly cautions: Readonly<Record<CautionId, CautionWords>>;
+  readonly claimPortions: Readonly<Record<ClaimPortion, string>>;
+  readonly claimQuantities: Readonly<Record<ClaimQuantity, string>>;
+  readonly claims: Readonly<Record<ClaimId, string>>;
+  readonly claimSentences: Readonly<Record<LabelTest['kind'], Sentence>>;
   readonly grades: Readonly<Record<Grade, string>>;
   /** Where the id, its hyphens made spaces, is not the name already. */
   readonly ingredients: Readonly<Partial<Record<IngredientId, ByRegion>>>;
@@ -80,6 +104,7 @@ export type Catalogue = {
   /** Where the id, its hyphens made spaces, is not the name already. */
   readonly species: Readonly<Partial<Record<SpeciesId | 'syrup-solids' | 'saccharides', string>>>;
   readonly stages: Readonly<Record<StageOrGapId, StageWords>>;
+  readonly statements: Readonly<Record<StatementId, Sentence>>;
   readonly steps: Readonly<Record<StepId, readonly Sentence[]>>;
   /** Where the source is named in few words: authors and year. */
   readonly shortCitations: Readonly<Partial<Record<SourceId, string>>>;
@@ -90,5 +115,14 @@ export type Catalogue = {
   /** What a warning is about, where a field of a batch is not meant. */
   readonly warningParameters: Readonly<Record<string, string>>;
   readonly warnings: Readonly<Record<WarningCode, readonly Sentence[]>>;
+  readonly cookMoments: Readonly<Record<MomentId, string>>;
+  readonly windows: Readonly<Record<WindowId, string>>;
+  readonly graining: Readonly<Record<GrainingWord, string>>;
+  readonly noGraining: Readonly<
+    Record<Extract<PlannedGraining, { readonly kind: 'none' }>['reason'], Sentence>
+  >;
+  readonly noWrap: Readonly<
+    Record<Extract<PlannedWrap, { readonly kind: 'none' }>['reason'], string>
+  >;
   readonly windowEnds: Readonly<Record<WindowEnd, string>>;
 };

@@ -1,7 +1,14 @@
-import { type IngredientId, type Mixture, mixture, relativeSweetness } from 'vitrose';
+import {
+  boosterForSweetness,
+  type IngredientId,
+  type IntenseSweetener,
+  type Mixture,
+  mixture,
+  relativeSweetness,
+} from 'vitrose';
 import type { EvidenceRow } from '../types.js';
 import type { Answer, Comparison } from './types.js';
-import { numberIn, textIn } from './types.js';
+import { answered, numberIn, textIn } from './types.js';
 
 /** Printed names that are not those of an ingredient. */
 const RENAMED: Readonly<Record<string, IngredientId>> = {
@@ -49,7 +56,23 @@ function recommended(row: EvidenceRow): Mixture | undefined {
   return single ? dry(id as IngredientId) : undefined;
 }
 
-/** Relative sweetness against printed ranges. */
+/**
+ * How many times as sweet as sugar a sweetener is, at the dose that is as sweet as sugar at so many
+ * per cent: salt brings no sweetness of its own, and 50 g in 100 mL leave room for strong doses.
+ */
+function potency(sweetener: IntenseSweetener, sucroseEquivalencePercent: number): number {
+  const targetRelativeSweetness = sucroseEquivalencePercent / 50;
+  const { massFraction } = answered(
+    boosterForSweetness(dry('salt'), {
+      sweetener,
+      targetRelativeSweetness,
+      tastingConcentrationGPer100Ml: 50,
+    }),
+  );
+  return targetRelativeSweetness / massFraction;
+}
+
+/** Relative sweetness against printed ranges, and against strength. */
 export const SWEETNESS_COMPARISONS: readonly Comparison[] = [
   ...(['sweetness-review-2014', 'sweetness-factsheet-2008'] as const).map(
     (table): Comparison => ({
@@ -98,5 +121,29 @@ export const SWEETNESS_COMPARISONS: readonly Comparison[] = [
         tastingTemperatureC: numberIn(row, 'temperatureC'),
       }).relativeSweetness,
     }),
+  },
+  {
+    table: 'sweetness-glucose-concentration',
+    column: 'relativeSweetness',
+    model: 'relativeSweetness',
+    answer: (row) => ({
+      label: `as sweet as sugar at ${numberIn(row, 'sucrosePercent')} %`,
+      computed: relativeSweetness(dry('glucose'), {
+        sucroseEquivalencePercent: numberIn(row, 'sucrosePercent'),
+      }).relativeSweetness,
+    }),
+  },
+  {
+    table: 'sweetness-checkpoints',
+    column: 'potency',
+    model: 'boosterForSweetness',
+    answer: (row) => {
+      const strength = numberIn(row, 'sucroseEquivalencePercent');
+      const cold = typeof row.temperatureC === 'number' ? `, ${row.temperatureC} °C` : '';
+      return {
+        label: `${textIn(row, 'sweetener')} as sweet as sugar at ${strength} %${cold}`,
+        computed: potency(textIn(row, 'sweetener') as IntenseSweetener, strength),
+      };
+    },
   },
 ];

@@ -1,17 +1,21 @@
 import {
+  blendTwoSyrups,
   boilingPoint,
   type Conversion,
   dextroseEquivalentFromProfile,
+  dextroseEquivalentOfChain,
   type Mixture,
   mixture,
   molarMassFromDextroseEquivalent,
   molarMassFromProfile,
   type Profile,
+  type SyrupFromDried,
+  syrupFromDried,
+  type TwoSyrupBlend,
 } from 'vitrose';
 import { syrupProfilesDetailedTable, syrupProfilesTable } from '../tables/syrup/index.js';
 import type { EvidenceRow } from '../types.js';
-import type { Comparison } from './types.js';
-import { numberIn, textIn } from './types.js';
+import { type Answer, answered, type Comparison, numberIn, textIn } from './types.js';
 
 const PROFILE_ROWS: readonly EvidenceRow[] = [
   ...syrupProfilesTable.rows,
@@ -59,7 +63,38 @@ const difference = (row: EvidenceRow, solids: number): number =>
   boilingPoint(syrup(row, solids, 'profile')).boilingPointC -
   boilingPoint(syrup(row, solids, 'de')).boilingPointC;
 
-/** Profiles, dextrose equivalent and molar mass of starch syrups. */
+const strengthIn = (row: EvidenceRow, part: 'a' | 'b') => ({
+  drySolidsMassFraction: numberIn(row, `${part}DrySolidsMassFraction`),
+  dextroseEquivalent: numberIn(row, `${part}DextroseEquivalent`),
+});
+
+const targetIn = (row: EvidenceRow) => ({
+  massG: numberIn(row, 'targetMassG'),
+  drySolidsMassFraction: numberIn(row, 'targetDrySolidsMassFraction'),
+  dextroseEquivalent: numberIn(row, 'targetDextroseEquivalent'),
+});
+
+/** A worked example with two syrups; the others make one powder up with water. */
+const isBlend = (row: EvidenceRow): boolean => row.bDrySolidsMassFraction !== null;
+
+function blended(row: EvidenceRow, column: 'aG' | 'bG' | 'waterG'): Answer | undefined {
+  if (!isBlend(row)) return undefined;
+  const [a, b, target] = [strengthIn(row, 'a'), strengthIn(row, 'b'), targetIn(row)];
+  return {
+    label: textIn(row, 'id'),
+    computed: answered<TwoSyrupBlend>(blendTwoSyrups({ a, b, target }))[column],
+  };
+}
+
+function madeUp(row: EvidenceRow, column: 'aG' | 'waterG'): Answer | undefined {
+  if (isBlend(row)) return undefined;
+  const { driedG, waterG } = answered<SyrupFromDried>(
+    syrupFromDried({ dried: strengthIn(row, 'a'), target: targetIn(row) }),
+  );
+  return { label: textIn(row, 'id'), computed: column === 'aG' ? driedG : waterG };
+}
+
+/** Profiles, dextrose equivalent, molar mass and blends of starch syrups. */
 export const SYRUP_COMPARISONS: readonly Comparison[] = [
   ...(['nominalDextroseEquivalent', 'computedDextroseEquivalent'] as const).map(
     (column): Comparison => ({
@@ -103,4 +138,30 @@ export const SYRUP_COMPARISONS: readonly Comparison[] = [
     model: 'boilingPoint',
     answer: (row) => ({ label: textIn(row, 'id'), computed: difference(row, 0.97) }),
   },
+  {
+    table: 'syrup-de-contributions',
+    column: 'byTheory',
+    model: 'dextroseEquivalentOfChain',
+    answer: (row) => ({
+      label: `${numberIn(row, 'degreeOfPolymerisation')} units`,
+      computed: dextroseEquivalentOfChain(numberIn(row, 'degreeOfPolymerisation'))
+        .dextroseEquivalent,
+    }),
+  },
+  ...(['aG', 'bG', 'waterG'] as const).map(
+    (column): Comparison => ({
+      table: 'syrup-blend-examples',
+      column,
+      model: 'blendTwoSyrups',
+      answer: (row) => blended(row, column),
+    }),
+  ),
+  ...(['aG', 'waterG'] as const).map(
+    (column): Comparison => ({
+      table: 'syrup-blend-examples',
+      column,
+      model: 'syrupFromDried',
+      answer: (row) => madeUp(row, column),
+    }),
+  ),
 ];

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { mixture, solutionOf } from 'vitrose';
 import type { BoilingCurveState } from '../boiling-curve/state.js';
+import type { KeepingBarsState } from '../keeping-bars/state.js';
 import type { SugarRuleState } from '../sugar-rule/state.js';
 
 /** Sucrose and glucose syrup, from all of one to half of each; isomalt now and then. */
@@ -53,4 +54,24 @@ export function anyCurve(widthPx: number): fc.Arbitrary<BoilingCurveState> {
     across: fc.constantFrom('water-left' as const, 'solids' as const),
     widthPx: fc.constant(widthPx),
   });
+}
+
+const humidity = fc.option(fc.double({ min: 0, max: 1, noNaN: true }), { nil: undefined });
+
+/** Bars of every humidity, possible or not, and of none. */
+export function anyKeeping(widthPx: number): fc.Arbitrary<KeepingBarsState> {
+  return fc
+    .record({
+      relativeHumidity: humidity,
+      equilibrium: humidity,
+      criticalRelativeHumidity: humidity,
+      stickyFrom: humidity,
+      further: humidity,
+    })
+    .map(({ further, ...state }) => ({
+      id: 'keeping',
+      ...state,
+      stickyAt: further === undefined ? undefined : Math.max(state.stickyFrom ?? 0, further),
+      widthPx,
+    }));
 }

@@ -15,7 +15,7 @@ function letterEms(letter: string): number {
   if ('ftr-()[]/°·–'.includes(letter)) return 0.44;
   if ('sz*'.includes(letter)) return 0.5;
   if ('aceghknuvxy'.includes(letter)) return 0.57;
-  if ('mwMW%@→½'.includes(letter)) return 0.98;
+  if ('mwMW%@→½…'.includes(letter)) return 0.98;
   if (letter >= 'A' && letter <= 'Z') return 0.79;
   return 0.6;
 }

@@ -22,10 +22,16 @@ export type Planner = {
  *
  * A batch is known by its identity, not by its content: every edit makes a new document, and
  * drawing the page twice costs nothing.
+ *
+ * @param start - A batch whose plan is known already, as the server made it.
  */
-export function createPlanner(compute: typeof planBatch = planBatch): Planner {
+export function createPlanner(
+  compute: typeof planBatch = planBatch,
+  start?: { readonly batch: BatchDocument; readonly planned: Planned },
+): Planner {
   const known = new WeakMap<BatchDocument, Planned>();
-  let lastGood: PlanDocument | undefined;
+  let lastGood = start?.planned.plan;
+  if (start !== undefined) known.set(start.batch, start.planned);
   let computed = 0;
   return {
     plan: (batch) => {

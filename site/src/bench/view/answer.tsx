@@ -1,5 +1,5 @@
 import type { ComponentChildren, JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { AnswerLine } from 'vitrose/words';
 import { benchWords } from '../../words/bench.js';
 import { tidy } from '../state/read/tidy.js';
@@ -86,16 +86,16 @@ function Line(
   const { plan } = planned;
   const lines = described?.sections.find((section) => section.id === SECTION_OF[id])?.lines ?? [];
   const [rows, setRows] = useState<typeof import('./figure-row.js') | undefined>(undefined);
+  const box = useRef<HTMLDetailsElement>(null);
+  const fetchRows = (): void => {
+    if (box.current?.open === true && rows === undefined) {
+      void import('./figure-row.js').then(setRows);
+    }
+  };
+  // It may have been opened before it came alive.
+  useEffect(fetchRows, []);
   return (
-    <details
-      class={`answer-line answer-${id}`}
-      id={`answer-${id}`}
-      onToggle={(event) => {
-        if (event.currentTarget.open && rows === undefined) {
-          void import('./figure-row.js').then(setRows);
-        }
-      }}
-    >
+    <details ref={box} class={`answer-line answer-${id}`} id={`answer-${id}`} onToggle={fetchRows}>
       <summary>
         <span class="label">{label}</span>
         <span class="said">{props.children}</span>

@@ -1,7 +1,7 @@
 import { BoilingCurve } from '@vitrose/figures';
 import type { JSX } from 'preact';
 import { benchLaterWords } from '../../words/bench-later.js';
-import type { FigureState } from './use-figures.js';
+import type { FigureState } from './figure-state.js';
 
 /** The boiling curve with the batch on it. */
 export function Boil({

@@ -6,11 +6,13 @@ import { isInShares } from '../state/shares.js';
 import type { BenchProps } from './bench-context.js';
 import { Choice } from './choice.js';
 import { FormulaRow } from './formula-row.js';
+import { Gate } from './gate.js';
 import { NewRow } from './new-row.js';
 
 /** What goes in: the lines, one to add, and whether amounts are weights or per cent. */
 export function Formula(props: BenchProps): JSX.Element {
-  const { state, batch, planned, edit } = props;
+  const { state, batch, planned, edit, turns } = props;
+  const { manner } = state;
   const words = benchWords.formula;
   const { plan, isOld } = planned;
   const basis = isInShares(batch) ? 'shares' : 'weights';
@@ -21,14 +23,19 @@ export function Formula(props: BenchProps): JSX.Element {
         {batch.formula.map((line, index) => {
           const lineKey = state.now.lineKeys[index] ?? `l${index}`;
           return (
-            <FormulaRow {...props} key={lineKey} line={line} index={index} lineKey={lineKey} />
+            <Gate
+              key={lineKey}
+              turns={turns}
+              of={[line, index, lineKey, manner, state.round, plan, isOld]}
+              draw={() => <FormulaRow {...props} line={line} index={index} lineKey={lineKey} />}
+            />
           );
         })}
       </ol>
-      <NewRow {...props} />
+      <Gate turns={turns} of={[manner, basis]} draw={() => <NewRow {...props} />} />
       {plan !== undefined && batch.formula.length > 0 && (
         <p class={isOld ? 'total old' : 'total'}>
-          {words.total}: <b>{formatMass(plan.composition.chargeG.value, state.manner)}</b>
+          {words.total}: <b>{formatMass(plan.composition.chargeG.value, manner)}</b>
         </p>
       )}
       {plan !== undefined && !isOld && (

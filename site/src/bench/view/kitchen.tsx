@@ -6,11 +6,12 @@ import { setValue } from '../state/edits.js';
 import { tidy } from '../state/read/tidy.js';
 import type { BenchState } from '../state/types.js';
 import type { BenchProps } from './bench-context.js';
+import { Gate } from './gate.js';
 import { NumberBox } from './number-box.js';
 
 /** The one question about the kitchen, the altitude, and behind them every other way to know the air. */
 export function KitchenPart(props: BenchProps): JSX.Element {
-  const { state, batch, planned, edit } = props;
+  const { state, batch, planned, edit, turns } = props;
   const words = benchWords.kitchen;
   const air =
     (field: AirField) =>
@@ -23,47 +24,58 @@ export function KitchenPart(props: BenchProps): JSX.Element {
     batch.kitchen !== undefined &&
     'seaLevelPressurePa' in batch.kitchen &&
     elevationOf(batch) === 0;
+  const boxes = (draw: () => JSX.Element): JSX.Element => (
+    <Gate
+      turns={turns}
+      of={[batch.kitchen, batch.thermometer, batch.hob, state.manner, state.round]}
+      draw={draw}
+    />
+  );
   return (
     <section class="part kitchen" aria-labelledby="kitchen-title">
       <h2 id="kitchen-title">{words.title}</h2>
-      <div class="row two">
-        <NumberBox {...props} name="boiling" label={words.question} large />
-        <NumberBox
-          {...props}
-          name="altitude"
-          label={words.altitude}
-          onValue={air('altitude')}
-          large
-        />
-      </div>
+      {boxes(() => (
+        <div class="row two">
+          <NumberBox {...props} name="boiling" label={words.question} large />
+          <NumberBox
+            {...props}
+            name="altitude"
+            label={words.altitude}
+            onValue={air('altitude')}
+            large
+          />
+        </div>
+      ))}
       <KitchenWords {...props} />
       <details class="more">
         <summary>{words.other}</summary>
-        <div class="row">
-          <NumberBox
-            {...props}
-            name="weather"
-            label={words.weather}
-            onValue={air('weather')}
-            idle={needsAltitude ? words.needsAltitude : undefined}
-          />
-          <NumberBox
-            {...props}
-            name="barometer"
-            label={words.barometer}
-            onValue={air('barometer')}
-          />
-          <NumberBox {...props} name="trusted" label={words.trusted} onValue={air('trusted')} />
-          <NumberBox {...props} name="ice" label={words.ice} />
-          <NumberBox
-            {...props}
-            name="kettle"
-            label={words.kettle}
-            onValue={(before, value) =>
-              setValue(before, '/hob', value === undefined ? undefined : hobFromKettle(value))
-            }
-          />
-        </div>
+        {boxes(() => (
+          <div class="row">
+            <NumberBox
+              {...props}
+              name="weather"
+              label={words.weather}
+              onValue={air('weather')}
+              idle={needsAltitude ? words.needsAltitude : undefined}
+            />
+            <NumberBox
+              {...props}
+              name="barometer"
+              label={words.barometer}
+              onValue={air('barometer')}
+            />
+            <NumberBox {...props} name="trusted" label={words.trusted} onValue={air('trusted')} />
+            <NumberBox {...props} name="ice" label={words.ice} />
+            <NumberBox
+              {...props}
+              name="kettle"
+              label={words.kettle}
+              onValue={(before, value) =>
+                setValue(before, '/hob', value === undefined ? undefined : hobFromKettle(value))
+              }
+            />
+          </div>
+        ))}
         {watts !== undefined && (
           <p class="quiet">{words.kettleAnswer(tidy(Math.round(watts / 10) * 10))}</p>
         )}

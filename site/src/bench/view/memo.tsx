@@ -1,15 +1,20 @@
-import { Component, type ComponentChildren, type JSX } from 'preact';
+import { Component, type JSX } from 'preact';
 
-/** Draws its child again only when what it is drawn for has become another. */
+/** Whether two lists hold the same things, one by one. */
+export function isSame(a: readonly unknown[], b: readonly unknown[]): boolean {
+  return a.length === b.length && a.every((one, at) => one === b[at]);
+}
+
+/** Draws its child again only when something it is drawn from has become another. */
 export class Memo extends Component<{
-  readonly of: unknown;
+  readonly of: readonly unknown[];
   readonly draw: () => JSX.Element | null;
 }> {
-  override shouldComponentUpdate(next: { readonly of: unknown }): boolean {
-    return next.of !== this.props.of;
+  override shouldComponentUpdate(next: { readonly of: readonly unknown[] }): boolean {
+    return !isSame(next.of, this.props.of);
   }
 
-  override render(): ComponentChildren {
+  override render(): JSX.Element | null {
     return this.props.draw();
   }
 }

@@ -1,6 +1,6 @@
 import { SugarRule } from '@vitrose/figures';
 import type { JSX } from 'preact';
-import type { FigureState } from './use-figures.js';
+import type { FigureState } from './figure-state.js';
 
 /** The sugar rule at the left, with the stop on it. */
 export function Rule({

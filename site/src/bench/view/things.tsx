@@ -5,6 +5,7 @@ import { setValue } from '../state/edits.js';
 import type { FieldName } from '../state/fields.js';
 import type { BenchProps } from './bench-context.js';
 import { Pick } from './choice.js';
+import { Gate } from './gate.js';
 import { NumberBox } from './number-box.js';
 
 const NOT_SAID = '';
@@ -20,12 +21,12 @@ export function Things(props: BenchProps): JSX.Element {
   return (
     <section class="part things" aria-labelledby="things-title">
       <h2 id="things-title">{words.title}</h2>
-      <Group id="pieces" title={words.pieces}>
+      <Group {...props} id="pieces" of={[batch.pieces]} title={words.pieces}>
         {box('count', words.count)}
         {box('pieceMass', words.pieceMass)}
         {batch.pieces?.finishedMassG !== undefined && box('finished', words.finished)}
       </Group>
-      <Group id="mould" title={words.mould(region)}>
+      <Group {...props} id="mould" of={[batch.mould]} title={words.mould(region)}>
         <Pick
           id="f-mould-kind"
           label={words.mouldKind}
@@ -38,12 +39,12 @@ export function Things(props: BenchProps): JSX.Element {
         {box('moulds', words.moulds(region))}
         {box('mouldMax', words.mouldMax)}
       </Group>
-      <Group id="pan" title={words.pan}>
+      <Group {...props} id="pan" of={[batch.pan]} title={words.pan}>
         {box('diameter', words.diameter)}
         {box('capacity', words.capacity)}
         {box('empty', words.empty)}
       </Group>
-      <Group id="thermometer" title={words.thermometer}>
+      <Group {...props} id="thermometer" of={[batch.thermometer]} title={words.thermometer}>
         <Pick
           id="f-thermometer-kind"
           label={words.thermometerKind}
@@ -53,7 +54,7 @@ export function Things(props: BenchProps): JSX.Element {
         />
         {box('scaleEnd', words.scaleEnd)}
       </Group>
-      <Group id="room" title={words.room}>
+      <Group {...props} id="room" of={[batch.room, batch.store]} title={words.room}>
         {box('roomC', words.roomC)}
         {box('humidity', words.humidity)}
         {box('storeC', words.storeC)}
@@ -63,16 +64,27 @@ export function Things(props: BenchProps): JSX.Element {
   );
 }
 
-function Group(props: {
-  readonly id: string;
-  readonly title: string;
-  readonly children: JSX.Element | (JSX.Element | false)[];
-}): JSX.Element {
+function Group(
+  props: BenchProps & {
+    readonly id: string;
+    readonly title: string;
+    /** What its fields hold. */
+    readonly of: readonly unknown[];
+    readonly children: JSX.Element | (JSX.Element | false)[];
+  },
+): JSX.Element {
+  const { turns, state, id, title, of, children } = props;
   return (
-    <fieldset class="group" id={`${props.id}-group`}>
-      <legend>{props.title}</legend>
-      <div class="row">{props.children}</div>
-    </fieldset>
+    <Gate
+      turns={turns}
+      of={[...of, state.manner, state.round]}
+      draw={() => (
+        <fieldset class="group" id={`${id}-group`}>
+          <legend>{title}</legend>
+          <div class="row">{children}</div>
+        </fieldset>
+      )}
+    />
   );
 }
 

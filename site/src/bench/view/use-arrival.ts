@@ -11,15 +11,19 @@ export type Edit = (change: (state: BenchState) => BenchState) => void;
 export const REGION_KEY = 'vitrose-region';
 export const UNITS_KEY = 'vitrose-units';
 
-/** Lays on the table what this device keeps, or what the address brings. */
-export function useArrival(start: BatchDocument, edit: Edit): void {
-  // Once, when the page has come alive; `edit` never changes.
+/**
+ * Lays on the table what this device keeps, or what the address brings.
+ *
+ * @param onceLaid - Called when it lies there, or nothing does.
+ */
+export function useArrival(start: BatchDocument, edit: Edit, onceLaid: () => void): void {
+  // Once, when the page begins to come alive; neither function ever changes.
   useEffect(() => {
     const manner = keptManner();
     if (manner.units !== 'metric' || manner.region !== 'world') {
       edit((state) => ({ ...state, manner }));
     }
-    void begin(start, edit);
+    void begin(start, edit).finally(onceLaid);
     const listen = (): void => {
       if (location.hash.startsWith('#b')) {
         void import('./arrivals.js').then(({ openLink }) => openLink(edit));
@@ -27,7 +31,7 @@ export function useArrival(start: BatchDocument, edit: Edit): void {
     };
     addEventListener('hashchange', listen);
     return () => removeEventListener('hashchange', listen);
-  }, [start, edit]);
+  }, [start, edit, onceLaid]);
 }
 
 /** Most visits bring nothing, and fetch nothing for it. */

@@ -1,58 +1,21 @@
-import { useEffect, useState } from 'preact/hooks';
-import type { BatchDocument, Mixture, PlanDocument, Span } from 'vitrose';
-import { massInPan } from '../state/mass.js';
+import { useRef } from 'preact/hooks';
+import type { BenchProps } from './bench-context.js';
+import type { FigureState } from './figure-state.js';
+import { isSame } from './memo.js';
+import type { Later } from './use-later.js';
 
-/** What the two drawings are made from. */
-export type FigureState = {
-  readonly hereC: number;
-  readonly windowHereC: Span;
-  readonly pressurePa: number;
-  readonly readingOffsetK: number;
-  readonly mass: Mixture | undefined;
-  readonly units: 'c' | 'f';
-};
-
-/** The drawings wait until the typing pauses: the answer must not wait for them. */
-const PAUSE_MS = 120;
-
-/** The state of the drawings for a plan. */
-export function figureState(
-  batch: BatchDocument,
-  plan: PlanDocument,
-  units: 'metric' | 'us',
-): FigureState {
-  const { hereC, readingC, windowReadingC } = plan.target;
-  const readingOffsetK = readingC.value - hereC.value;
-  return {
-    hereC: hereC.value,
-    windowHereC: [windowReadingC[0] - readingOffsetK, windowReadingC[1] - readingOffsetK],
-    pressurePa: plan.kitchen.vacuum?.pressureInPanPa.value ?? plan.kitchen.pressurePa.value,
-    readingOffsetK,
-    mass: massInPan(batch, plan),
-    units: units === 'us' ? 'f' : 'c',
-  };
-}
-
-/** The same, a little behind the page, and only for plans that are not old. */
+/** The state of the drawings for the plan on the bench, or the last one that was not old. */
 export function useFigures(
-  batch: BatchDocument,
-  plan: PlanDocument | undefined,
-  isOld: boolean,
-  units: 'metric' | 'us',
+  bench: BenchProps | undefined,
+  later: Later | undefined,
 ): FigureState | undefined {
-  const [drawn, setDrawn] = useState(() =>
-    plan === undefined || isOld
-      ? undefined
-      : { plan, units, state: figureState(batch, plan, units) },
-  );
-  useEffect(() => {
-    if (plan === undefined || isOld) return undefined;
-    if (drawn?.plan === plan && drawn.units === units) return undefined;
-    const timer = setTimeout(
-      () => setDrawn({ plan, units, state: figureState(batch, plan, units) }),
-      PAUSE_MS,
-    );
-    return () => clearTimeout(timer);
-  }, [batch, plan, isOld, units, drawn]);
-  return drawn?.state;
+  const drawn = useRef<{ readonly of: readonly unknown[]; readonly figures: FigureState }>();
+  if (bench === undefined || later === undefined) return undefined;
+  const { batch, planned, state } = bench;
+  const { plan, isOld } = planned;
+  const { units } = state.manner;
+  if (plan !== undefined && !isOld && !isSame(drawn.current?.of ?? [], [plan, units])) {
+    drawn.current = { of: [plan, units], figures: later.figureState(batch, plan, units) };
+  }
+  return drawn.current?.figures;
 }

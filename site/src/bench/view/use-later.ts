@@ -4,25 +4,22 @@ import { useEffect, useState } from 'preact/hooks';
 export type Later = typeof import('./later.js');
 
 /**
- * Fetches the lower part of the page once the browser has nothing better to do. Until then the page
- * shows what the server drew.
+ * Fetches what is under the answer once the page has come alive, or is changed before. Until then
+ * the page shows what the server drew.
  */
-export function useLater(): Later | undefined {
+export function useLater(isWanted: boolean): Later | undefined {
   const [later, setLater] = useState<Later | undefined>(undefined);
   useEffect(() => {
+    if (!isWanted) return undefined;
     let current = true;
-    const fetchLater = (): void => {
-      void import('./later.js').then((parts) => {
-        if (current) setLater(parts);
-      });
-      // The list of ingredients is wanted soon; nothing waits for it.
-      void import('../state/search.js');
-    };
-    const timer = setTimeout(fetchLater, 60);
+    void import('./later.js').then((parts) => {
+      if (current) setLater(parts);
+    });
+    // The list of ingredients is wanted soon; nothing waits for it.
+    void import('../state/search.js');
     return () => {
       current = false;
-      clearTimeout(timer);
     };
-  }, []);
+  }, [isWanted]);
   return later;
 }

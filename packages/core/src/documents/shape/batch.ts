@@ -1,3 +1,4 @@
+import { WRAP_FILM_IDS } from '../../models/moisture/films.js';
 import { DOCUMENT_CAPS } from '../caps.js';
 import { ownIngredientShape } from './composition.js';
 import { cookShape } from './cook.js';
@@ -20,7 +21,7 @@ export const batchShape = {
     'wrap?': {
       either: [
         ['none', 'twist'],
-        { fields: { film: 'string', areaCm2: 'number', 'sealFactor?': 'number' } },
+        { fields: { film: WRAP_FILM_IDS, areaCm2: 'number', 'sealFactor?': 'number' } },
       ],
     },
     'handling?': { fields: { 'stirredAfterBoil?': 'boolean' } },

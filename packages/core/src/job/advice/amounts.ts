@@ -1,4 +1,5 @@
 import type { Amount } from '../batch/types.js';
+import { tidyGrams } from '../changes/tidy-grams.js';
 import type { AdviceContext } from './context.js';
 import type { Change } from './types.js';
 
@@ -37,9 +38,9 @@ export function scaleBatch(
 /** The change that gives one line more or less of itself, however its amount is said. */
 export function scaleLine(line: Amount, index: number, factor: number): Change {
   const path = `/formula/${index}`;
-  if ('massG' in line) return { path: `${path}/massG`, value: tidy(line.massG * factor) };
+  if ('massG' in line) return { path: `${path}/massG`, value: tidyGrams(line.massG * factor) };
   if ('measure' in line)
-    return { path: `${path}/measure/quantity`, value: tidy(line.measure.quantity * factor) };
+    return { path: `${path}/measure/quantity`, value: tidyGrams(line.measure.quantity * factor) };
   if ('shareOfDrySolids' in line)
     return { path: `${path}/shareOfDrySolids`, value: line.shareOfDrySolids * factor };
   if ('shareOfFinished' in line)
@@ -53,11 +54,6 @@ export function scaleLine(line: Amount, index: number, factor: number): Change {
     path: `${path}/makeUpWaterFor/drySolidsMassFraction`,
     value: line.makeUpWaterFor.drySolidsMassFraction / factor,
   };
-}
-
-/** Grams a kitchen scale shows: a tenth above ten, a hundredth below. */
-export function tidy(massG: number): number {
-  return massG >= 10 ? Math.round(massG * 10) / 10 : Number(massG.toPrecision(3));
 }
 
 /** Place of a line in the formula, from its path. */

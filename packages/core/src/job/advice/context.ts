@@ -1,15 +1,21 @@
 import type { Mixture } from '../../matter/mixture/types.js';
 import type { BatchDocument } from '../batch/types.js';
+import type { Boil } from '../plan/cooking/boil.js';
+import type { EarlyInversion } from '../plan/cooking/invert.js';
 import type { Curve } from '../plan/curve.js';
 import type { Moved } from '../plan/input-bands.js';
 import type { Kitchen } from '../plan/kitchen.js';
 import type { Pots, WeighedLine } from '../plan/outcome.js';
 import type { Stop } from '../plan/stop.js';
 import type {
+  PlannedCooking,
+  PlannedGraining,
+  PlannedInversion,
   PlannedKeeping,
   PlannedPan,
   PlannedPour,
   PlannedTarget,
+  PlannedTaste,
   PlannedYield,
 } from '../plan/types.js';
 
@@ -28,6 +34,13 @@ export type AdviceContext = {
   readonly yield: PlannedYield;
   readonly keeping: PlannedKeeping;
   readonly pour: PlannedPour;
+  readonly asWeighed: Pots;
+  readonly boil: Boil | undefined;
+  readonly early: EarlyInversion | undefined;
+  readonly cooking?: PlannedCooking | undefined;
+  readonly inversion?: PlannedInversion | undefined;
+  readonly graining: PlannedGraining;
+  readonly taste: PlannedTaste;
   readonly firstBoilC: number;
   readonly lateWaterG: number;
   readonly causeMattersK: number | undefined;

@@ -1,19 +1,18 @@
 import { totalG } from '../../matter/mixture/assemble.js';
+import { SYRUP_INSTEAD, syrupInstead } from '../changes/syrup-instead.js';
 import { speciesShare } from '../plan/cautions.js';
-import { scaleLine, tidy } from './amounts.js';
 import type { AdviceContext } from './context.js';
 import { remedy } from './remedy.js';
 import { ADVICE_THRESHOLDS } from './thresholds.js';
 import type { Advice, Change, Remedy } from './types.js';
 
-/** Share of the sucrose that becomes dried glucose syrup: 70:30, the drier end of the trade. */
-const SYRUP_INSTEAD = 0.3;
 /** Cream of tartar per sucrose: common practice, 1–2 g per kg. */
 const TARTAR_PER_SUCROSE = 0.002;
 
 /** Sucrose alone grains while it is worked; acid in the boil makes its own doctor. */
 export function noDoctor(context: AdviceContext): Advice | undefined {
-  const { lines, finished } = context;
+  const { lines, finished, batch } = context;
+  const stirred = batch.handling?.stirredAfterBoil ?? false;
   const { wholeDoctorShare, sugarSweetShare } = ADVICE_THRESHOLDS;
   const sucroseShare = speciesShare(finished, 'sucrose') / finished.drySolidsMassFraction;
   const doctorShare =
@@ -29,11 +28,12 @@ export function noDoctor(context: AdviceContext): Advice | undefined {
     return undefined;
   return {
     code: 'no-doctor',
-    severity: 'may-disappoint',
+    // Stirred, nothing holds it: every grain on the spoon is a seed.
+    severity: stirred ? 'will-fail' : 'may-disappoint',
     path: '/formula',
     numbers: { doctorShare, wantedShare: SYRUP_INSTEAD },
     remedies: [
-      ...syrupInstead(context),
+      ...moreSyrup(context),
       remedy(
         'add-cream-of-tartar',
         [
@@ -52,27 +52,12 @@ export function noDoctor(context: AdviceContext): Advice | undefined {
   };
 }
 
-function syrupInstead({ lines }: AdviceContext): readonly Remedy[] {
-  const sugar = lines.find(({ id, late }) => id === 'sucrose' && !late);
-  if (sugar === undefined) return [];
-  const index = Number(sugar.path.split('/')[2]);
-  const amount =
-    'shareOfDrySolids' in sugar.line
-      ? { shareOfDrySolids: sugar.line.shareOfDrySolids * SYRUP_INSTEAD }
-      : { massG: tidy((sugar.massG * SYRUP_INSTEAD) / DRIED_SYRUP_SOLIDS) };
-  return [
-    remedy(
-      'add-glucose-syrup',
-      [
-        scaleLine(sugar.line, index, 1 - SYRUP_INSTEAD),
-        { path: '/formula/-', value: { ingredient: 'dried-glucose-syrup', ...amount } },
-      ],
-      { share: SYRUP_INSTEAD },
-    ),
-  ];
+function moreSyrup(context: AdviceContext): readonly Remedy[] {
+  const changes = syrupInstead(context);
+  return changes.length === 0
+    ? []
+    : [remedy('add-glucose-syrup', changes, { share: SYRUP_INSTEAD })];
 }
-
-const DRIED_SYRUP_SOLIDS = 0.96;
 
 /** Dextrose is a small, soft sugar; a syrup of the same name on the label is mostly long chains. */
 export function dextroseNotSyrup({ lines, outcome }: AdviceContext): Advice | undefined {

@@ -1,5 +1,6 @@
+import { tidyGrams } from '../changes/tidy-grams.js';
 import { POUR_RULES } from '../plan/pour.js';
-import { lineIndex, scaleLine, tidy } from './amounts.js';
+import { lineIndex, scaleLine } from './amounts.js';
 import type { AdviceContext } from './context.js';
 import { remedy } from './remedy.js';
 import { ADVICE_THRESHOLDS } from './thresholds.js';
@@ -50,7 +51,7 @@ export function weighThisOne({ lines }: AdviceContext): readonly Advice[] {
           'weigh-it',
           [
             { path: `${path}/measure`, value: null },
-            { path: `${path}/massG`, value: tidy(massG) },
+            { path: `${path}/massG`, value: tidyGrams(massG) },
           ],
           { massG },
         ),

@@ -49,7 +49,9 @@ function softness(glassC: number, highC: number, storeC: number): Severity | und
 }
 
 function hardenings(context: AdviceContext, severity: Severity): readonly Remedy[] {
-  const { pots, keeping, curve, batch, outcome } = context;
+  const { pots, keeping, curve, batch, outcome, early } = context;
+  // A longer boil gives acid in it more time: what that leaves of the hardness has another remedy.
+  const acidInTheBoil = (early?.byAcid ?? 0) > 0;
   const hardestC = curve?.knee.glassTransitionC ?? glassAt(pots.base, pots.late, DRIEST_ASKED);
   const wantedC = Math.min(
     keeping.storeC + ADVICE_THRESHOLDS.reserveNoteK.value,
@@ -59,7 +61,7 @@ function hardenings(context: AdviceContext, severity: Severity): readonly Remedy
   const helps = (glassC: number) =>
     rank(softness(glassC, glassC + spreadK, keeping.storeC)) < rank(severity);
   const drier: readonly Remedy[] =
-    wantedC > outcome.glassTransitionC && helps(wantedC)
+    !acidInTheBoil && wantedC > outcome.glassTransitionC && helps(wantedC)
       ? [
           remedy('cook-drier', [cookTo({ toGlassTransitionC: wantedC }, context)], {
             glassTransitionC: wantedC,
@@ -145,26 +147,6 @@ export function sugarBurns(context: AdviceContext): Advice | undefined {
         moistureMassFraction: 0.02,
       }),
     ],
-  };
-}
-
-/** A room wetter than a work room may be; how long a piece bears it is another question. */
-export function stickyRoom({ batch, keeping }: AdviceContext): Advice | undefined {
-  const { workRoomHumidity, dampRoomHumidity } = ADVICE_THRESHOLDS;
-  const roomHumidity = batch.room?.relativeHumidity ?? 0;
-  const relativeHumidity = Math.max(roomHumidity, keeping.storeRelativeHumidity ?? 0);
-  const place = roomHumidity === relativeHumidity ? 'room' : 'store';
-  if (relativeHumidity <= workRoomHumidity.value) return undefined;
-  const drier: Change[] = (['room', 'store'] as const)
-    .filter((damp) => (batch[damp]?.relativeHumidity ?? 0) > workRoomHumidity.value)
-    .map((damp) => ({ path: `/${damp}/relativeHumidity`, value: 0.4 }));
-  return {
-    code: 'sticky-room',
-    severity: relativeHumidity > dampRoomHumidity.value ? 'may-disappoint' : 'note',
-    path: `/${place}/relativeHumidity`,
-    numbers: { relativeHumidity, limitRelativeHumidity: workRoomHumidity.value },
-    names: { place },
-    remedies: [remedy('drier-room', drier, { relativeHumidity: 0.4 })],
   };
 }
 

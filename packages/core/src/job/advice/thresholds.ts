@@ -31,5 +31,13 @@ export const ADVICE_THRESHOLDS = {
   lateWaterMayPoints: { value: 0.01, source: 'common-practice', grade: 'practice' },
   waterToDissolvePerSucrose: { value: 0.25, source: 'common-practice', grade: 'practice' },
   acidShare: { value: 0.02, source: 'common-practice', grade: 'practice' },
+  earlyInvertMay: { value: 0.1, source: 'assumption', grade: 'assumed' },
+  earlyInvertFails: { value: 0.3, source: 'assumption', grade: 'assumed' },
+  lagNoteK: { value: 3, source: 'assumption', grade: 'assumed' },
+  grainsNoteScore: { value: 50, source: 'assumption', grade: 'assumed' },
+  grainsMayScore: { value: 75, source: 'assumption', grade: 'assumed' },
+  dullSweetness: { value: 0.75, source: 'assumption', grade: 'assumed' },
+  muchWaterPerSucrose: { value: 0.7, source: 'common-practice', grade: 'practice' },
+  excessHumidity: { value: 0.2, source: 'assumption', grade: 'assumed' },
   piecesNearlyShare: { value: 0.9, source: 'assumption', grade: 'assumed' },
 } as const satisfies CitedConstants;

@@ -22,7 +22,13 @@ export type AdviceCode =
   | 'much-acid'
   | 'weigh-this-one'
   | 'heat-spoils-sweetener'
-  | 'sugar-burns';
+  | 'sugar-burns'
+  | 'never-boils'
+  | 'reading-lags'
+  | 'acid-too-early'
+  | 'much-water'
+  | 'may-grain'
+  | 'less-sweet-than-sugar';
 
 /** One change of the batch document: the field at `path` takes `value`; `null` takes it out. */
 export type Change = {
@@ -61,7 +67,16 @@ export type RemedyCode =
   | 'acesulfame-instead'
   | 'add-it-later'
   | 'stop-lower'
-  | 'cooler-store';
+  | 'cooler-store'
+  | 'stronger-hob'
+  | 'quicker-thermometer'
+  | 'acid-at-the-end'
+  | 'less-water'
+  | 'powder-for-syrup'
+  | 'syrup-for-powder'
+  | 'do-not-stir'
+  | 'wrap-it'
+  | 'add-acesulfame';
 
 /** A way out, as a change of the batch document. */
 export type Remedy = {

@@ -1,5 +1,7 @@
+import type { BatchDocument } from '../batch/types.js';
+import { tidyGrams } from '../changes/tidy-grams.js';
+import { sucroseG } from '../plan/cooking/invert.js';
 import { sucroseDissolvedAt } from '../plan/dissolving.js';
-import { tidy } from './amounts.js';
 import type { AdviceContext } from './context.js';
 import { cookTo } from './hardness.js';
 import { remedy } from './remedy.js';
@@ -30,7 +32,7 @@ export function lateWater(context: AdviceContext): Advice | undefined {
       if (line.line.drySolidsMassFraction !== undefined)
         changes.push({ path: `${line.path}/drySolidsMassFraction`, value: null });
       if ('massG' in line.line)
-        changes.push({ path: `${line.path}/massG`, value: tidy(line.massG * strength) });
+        changes.push({ path: `${line.path}/massG`, value: tidyGrams(line.massG * strength) });
       if ('shareOfFinished' in line.line)
         changes.push({
           path: `${line.path}/shareOfFinished`,
@@ -74,17 +76,14 @@ export function tooLittleWaterToDissolve({
 }: AdviceContext): Advice | undefined {
   const { waterToDissolvePerSucrose } = ADVICE_THRESHOLDS;
   const waterG = pots.charge.waterG;
-  const sucroseG = pots.charge.solids.reduce(
-    (sum, solid) => sum + (solid.kind === 'pure' && solid.species === 'sucrose' ? solid.massG : 0),
-    0,
-  );
-  if (sucroseG === 0 || waterG + NOT_WEIGHED_G >= waterToDissolvePerSucrose.value * sucroseG)
+  const sucrose = sucroseG(pots.charge);
+  if (sucrose === 0 || waterG + NOT_WEIGHED_G >= waterToDissolvePerSucrose.value * sucrose)
     return undefined;
-  const neededWaterG = Math.ceil(waterToDissolvePerSucrose.value * sucroseG);
+  const neededWaterG = Math.ceil(waterToDissolvePerSucrose.value * sucrose);
   const index = batch.formula.findIndex((line) => line.ingredient === 'water' && 'massG' in line);
   const line = batch.formula[index];
   const missingG = neededWaterG - waterG;
-  const dissolvedAtC = sucroseDissolvedAt({ sucroseG, waterG });
+  const dissolvedAtC = sucroseDissolvedAt({ sucroseG: sucrose, waterG });
   return {
     code: 'too-little-water-to-dissolve',
     severity: 'may-disappoint',
@@ -111,6 +110,91 @@ export function tooLittleWaterToDissolve({
         ],
         { neededWaterG },
       ),
+      ...syrupForPowder(batch, missingG),
     ],
   };
 }
+
+/** More water than dissolves the sugar is boiled away again, minute for minute. */
+export function muchWater({ batch, pots, cooking }: AdviceContext): Advice | undefined {
+  const { muchWaterPerSucrose, waterToDissolvePerSucrose } = ADVICE_THRESHOLDS;
+  const { waterG } = pots.charge;
+  const sucrose = sucroseG(pots.charge);
+  if (sucrose === 0 || waterG <= muchWaterPerSucrose.value * sucrose) return undefined;
+  const wantedG = Math.ceil(USUAL_WATER * sucrose);
+  const spareG = waterG - wantedG;
+  const minutes =
+    cooking === undefined || cooking.powerIntoPanW.value === 0
+      ? undefined
+      : (spareG * EVAPORATION_KJ_PER_G * 1_000) / (cooking.powerIntoPanW.value * 60);
+  const index = batch.formula.findIndex(
+    (line) => line.ingredient === 'water' && 'massG' in line && line.massG > spareG,
+  );
+  const line = batch.formula[index];
+  return {
+    code: 'much-water',
+    severity: 'note',
+    path: '/formula',
+    numbers: {
+      waterG,
+      neededWaterG: Math.ceil(waterToDissolvePerSucrose.value * sucrose),
+      ...(minutes === undefined ? {} : { longerMin: minutes }),
+    },
+    remedies:
+      line === undefined || !('massG' in line)
+        ? powderForSyrup(batch, waterG - muchWaterPerSucrose.value * sucrose)
+        : [
+            remedy(
+              'less-water',
+              [{ path: `/formula/${index}/massG`, value: tidyGrams(line.massG - spareG) }],
+              { waterG: line.massG - spareG },
+            ),
+          ],
+  };
+}
+
+/** A third of the sucrose and a little more: common practice. */
+const USUAL_WATER = 0.4;
+const EVAPORATION_KJ_PER_G = 2.257;
+
+/** Powder in the place of the syrup, without the water the syrup brought. */
+function powderForSyrup(batch: BatchDocument, tooMuchG: number): readonly Remedy[] {
+  const index = batch.formula.findIndex((line) => line.ingredient === 'glucose-syrup');
+  const line = batch.formula[index];
+  if (line === undefined || !('massG' in line)) return [];
+  const { massG } = line;
+  const solids = line.drySolidsMassFraction ?? SYRUP_SOLIDS;
+  const driedG = (massG * solids) / DRIED_SOLIDS;
+  if (massG - driedG <= tooMuchG) return [];
+  const changes: Change[] = [
+    { path: `/formula/${index}/ingredient`, value: 'dried-glucose-syrup' },
+    ...(line.drySolidsMassFraction === undefined
+      ? []
+      : [{ path: `/formula/${index}/drySolidsMassFraction`, value: null }]),
+    { path: `/formula/${index}/massG`, value: tidyGrams(driedG) },
+  ];
+  return [remedy('powder-for-syrup', changes)];
+}
+
+/** Powder wants the water its syrup would bring, and syrup brings it. */
+function syrupForPowder(batch: BatchDocument, missingG: number): readonly Remedy[] {
+  const index = batch.formula.findIndex((line) => line.ingredient === 'dried-glucose-syrup');
+  const line = batch.formula[index];
+  if (line === undefined || !('massG' in line)) return [];
+  const solids = line.drySolidsMassFraction ?? DRIED_SOLIDS;
+  const syrupG = (line.massG * solids) / SYRUP_SOLIDS;
+  if (syrupG - line.massG < missingG) return [];
+  return [
+    remedy('syrup-for-powder', [
+      { path: `/formula/${index}/ingredient`, value: 'glucose-syrup' },
+      ...(line.drySolidsMassFraction === undefined
+        ? []
+        : [{ path: `/formula/${index}/drySolidsMassFraction`, value: null }]),
+      { path: `/formula/${index}/massG`, value: tidyGrams(syrupG) },
+    ]),
+  ];
+}
+
+/** As they are sold: common practice. */
+const SYRUP_SOLIDS = 0.8,
+  DRIED_SOLIDS = 0.96;

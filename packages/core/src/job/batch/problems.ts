@@ -31,7 +31,6 @@ export type ProblemCode =
   | 'which-unit'
   | 'nothing-to-cook'
   | 'no-water'
-  | 'nothing-finished'
   | 'two-cavity-sizes'
   | 'piece-without-size'
   | 'below-first-boil'

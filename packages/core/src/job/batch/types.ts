@@ -1,6 +1,7 @@
 import type { Ingredient, IngredientId } from '../../matter/ingredients/types.js';
 import type { MeasureUnit } from '../../matter/measures/types.js';
 import type { Conversion, Profile } from '../../matter/saccharides/types.js';
+import type { WrapFilmId } from '../../models/moisture/index.js';
 import type { StageId } from '../../models/stages/types.js';
 
 /**
@@ -144,7 +145,11 @@ export type Store = Air & { readonly forDays?: number | undefined };
 export type Wrap =
   | 'none'
   | 'twist'
-  | { readonly film: string; readonly areaCm2: number; readonly sealFactor?: number | undefined };
+  | {
+      readonly film: WrapFilmId;
+      readonly areaCm2: number;
+      readonly sealFactor?: number | undefined;
+    };
 
 /** What is done to the mass after the boil. */
 export type Handling = { readonly stirredAfterBoil?: boolean | undefined };

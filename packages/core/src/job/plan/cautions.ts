@@ -129,6 +129,12 @@ function rules(): readonly Rule[] {
     { id: 'phenylalanine', moment: 'giving', harm: always(54), when: uses('aspartame') },
     { id: 'allergens', moment: 'buying', harm: always(46), when: ofKind('food', 'starch-syrup') },
     {
+      id: 'sweetener-daily-limits',
+      moment: 'giving',
+      harm: always(14),
+      when: (q) => ofKind('intense-sweetener')(q) || has('erythritol')(q),
+    },
+    {
       id: 'limits-are-local',
       moment: 'buying',
       harm: always(15),

@@ -1,5 +1,6 @@
 import type { Span } from '../../foundation/results/types.js';
 import { newLedger } from '../ledger.js';
+import { invertedPots } from './cooking/invert.js';
 import { fillPots, type Outcome, outcomeOf, type WeighedLine } from './outcome.js';
 import { type Ranged, ranged } from './ranged.js';
 import { findStop, type Stop, type StopQuestion } from './stop.js';
@@ -24,7 +25,7 @@ export type InputBands = Readonly<Record<keyof Moved, Span>>;
 export function inputBands(
   lines: readonly WeighedLine[],
   stop: Stop,
-  question: Pick<StopQuestion, 'cook' | 'pressurePa'>,
+  question: Pick<StopQuestion, 'cook' | 'pressurePa'> & { readonly inverted: number },
   middle: Moved,
 ): InputBands {
   const below: Record<string, number> = {};
@@ -44,8 +45,9 @@ export function inputBands(
   ) as unknown as InputBands;
 
   function outcome(moved: readonly WeighedLine[], asksAgain: boolean): Moved | undefined {
-    const pots = fillPots(moved);
-    if (pots === undefined) return undefined;
+    const weighed = fillPots(moved);
+    if (weighed === undefined) return undefined;
+    const pots = invertedPots(weighed, question.inverted);
     const { base, late } = pots;
     const again = asksAgain ? findStop({ base, late, ...question }, newLedger()) : stop;
     if (again === undefined) return undefined;

@@ -1,7 +1,10 @@
 import type { Span } from '../../foundation/results/types.js';
+import type { Mixture } from '../../matter/mixture/types.js';
 import type { BatchDocument } from '../batch/types.js';
 import { assume, type Ledger, leaveOut, take } from '../ledger.js';
 import { figure } from './figure.js';
+import { planAir } from './keeping/air.js';
+import { planWrap } from './keeping/wrap.js';
 import type { PlannedKeeping } from './types.js';
 
 /** A usual kitchen and a usual wish, when the cook says nothing. */
@@ -36,8 +39,22 @@ export function readStore(batch: BatchDocument, ledger: Ledger): Store {
   };
 }
 
-/** Whether it stays hard, judged with the glass model's own band: the water has its own line. */
-export function planKeeping(store: Store, glassTransitionC: number, band: Span): PlannedKeeping {
+/** What the keeping of a plan is told from. */
+export type KeepingQuestion = {
+  readonly batch: BatchDocument;
+  readonly store: Store;
+  readonly finished: Mixture;
+  readonly pieceG: number | undefined;
+  readonly glassTransitionC: number;
+  readonly band: Span;
+};
+
+/**
+ * Whether it stays hard, what air it bears, and how long its wrap holds. The margin is judged with
+ * the glass model's own band: the water has its own line.
+ */
+export function planKeeping(question: KeepingQuestion, ledger: Ledger): PlannedKeeping {
+  const { batch, store, finished, pieceG, glassTransitionC, band } = question;
   const { storeC, relativeHumidity, forDays } = store;
   return {
     glassTransitionC: figure(glassTransitionC, band, 'glass'),
@@ -45,5 +62,7 @@ export function planKeeping(store: Store, glassTransitionC: number, band: Span):
     storeRelativeHumidity: relativeHumidity,
     forDays,
     marginK: figure(glassTransitionC - storeC, [band[0] - storeC, band[1] - storeC], 'glass'),
+    air: planAir(finished, storeC, ledger),
+    wrap: planWrap({ batch, finished, store, pieceG }, ledger),
   };
 }

@@ -61,6 +61,41 @@ const MODEL_NOTES: Readonly<Record<PlanModelId, PlanModel>> = {
     sources: ['chattopadhyay-2014'],
     grade: 'secondary',
   },
+  heat: {
+    equation: 't = (Q + pan) / (P·η − loss), along the boiling curve, an estimate',
+    sources: ['bubnik-1995', 'dry-melt-heat', 'hob-efficiency-2021', 'boil-down-spread'],
+    grade: 'derived',
+  },
+  browning: {
+    equation: 'L = ∫ exp(−Ea/R·(1/T − 1/423.15)) dt, for comparison only',
+    sources: ['browning-energy-choice'],
+    grade: 'derived',
+  },
+  inversion: {
+    equation: 'log k = 16.91 + log W − 5670/T − pH; 0.0526 g of water go with each gram',
+    sources: ['vukov-1965', 'acid-constant-tables', 'dry-end-guess'],
+    grade: 'derived',
+  },
+  sourness: {
+    equation: 'Σ m·sourness beside citric',
+    sources: ['common-practice'],
+    grade: 'practice',
+  },
+  moisture: {
+    equation: 'm(aw) = Σ xᵢ·mᵢ(aw)',
+    sources: ['zobrist-2011', 'sorption-fit'],
+    grade: 'derived',
+  },
+  'wrap-life': {
+    equation: 't = ln((me − mi)/(me − mc))·b·W/(P·A·p₀), an estimate',
+    sources: ['labuza-hyman-1998', 'food-packages', 'recalled-films'],
+    grade: 'memory',
+  },
+  graining: {
+    equation: 'log t = 3.04 − s(T − Tg) + 0.042·D − 1 if seeded, an estimate to a factor of ten',
+    sources: ['graining-time-fit', 'thin-film-2015'],
+    grade: 'derived',
+  },
   'polyol-guide': { equation: 'Σ dose/guide', sources: ['polyol-guide'], grade: 'secondary' },
 };
 

@@ -14,4 +14,11 @@ export type PlanModelId =
   | 'pan-film'
   | 'glass'
   | 'sweetness'
-  | 'polyol-guide';
+  | 'polyol-guide'
+  | 'heat'
+  | 'browning'
+  | 'inversion'
+  | 'sourness'
+  | 'moisture'
+  | 'wrap-life'
+  | 'graining';

@@ -5,8 +5,14 @@ import { glassTransition } from '../../models/glass/index.js';
 import { relativeSweetness } from '../../models/sweetness/index.js';
 import { type Ledger, warn } from '../ledger.js';
 import { planComposition, planLines } from './composition.js';
+import { planCooking } from './cooking/plan-cooking.js';
+import { planInversion } from './cooking/plan-inversion.js';
+import { potLife } from './cooking/pot-life.js';
 import { figure } from './figure.js';
+import { planGraining } from './keeping/graining.js';
+import { planWindows } from './keeping/windows.js';
 import { planKeeping } from './keeping.js';
+import { planLabel } from './label.js';
 import { planPan } from './pan.js';
 import { planPolyols } from './polyols.js';
 import { planPour } from './pour.js';
@@ -26,10 +32,15 @@ export type PlanNumbers = Pick<
   | 'pan'
   | 'yield'
   | 'lateWater'
+  | 'cooking'
+  | 'inversion'
   | 'keeping'
+  | 'graining'
+  | 'windows'
   | 'pour'
   | 'taste'
   | 'polyols'
+  | 'label'
 >;
 
 /** Every number of the plan of a settled batch. */
@@ -72,7 +83,23 @@ export function planNumbers(settled: Settled, ledger: Ledger): PlanNumbers {
     ledger,
   );
   const glassBand = joinBands(glass.glassTransitionC, glass.band, inputs.glassTransitionC);
-  const lateLines = lines.filter(({ late, massG }) => late && massG > 0);
+  const lateKinds = lines
+    .filter(({ late, massG }) => late && massG > 0)
+    .map(({ record }) => record.kind);
+  const pieceG = yielded.pieceG?.value;
+  const roomC = batch.room?.temperatureC ?? store.storeC;
+  const poured = planPour(
+    {
+      batch,
+      glassTransitionC: glass.glassTransitionC,
+      isPolyolMass: settled.isPolyolMass,
+      stopC: stop.hereC,
+      lateKinds,
+    },
+    ledger,
+  );
+  const { boil, early } = settled;
+  const cooling = { batch, pots, stop, roomC };
   return {
     kitchen: { ...kitchen.planned, causeMattersK: causeMattersK(batch, stop) },
     target: planTarget({ batch, kitchen, pots, stop, window, curve, inputs }, ledger),
@@ -84,24 +111,44 @@ export function planNumbers(settled: Settled, ledger: Ledger): PlanNumbers {
       massG: lateWaterG,
       moistureRisePoints: figure(risePoints, [0, risePoints], 'mass-balance'),
     },
-    keeping: planKeeping(store, glass.glassTransitionC, glassBand),
-    pour: planPour(
-      {
-        batch,
-        glassTransitionC: glass.glassTransitionC,
-        isPolyolMass: settled.isPolyolMass,
-        stopC: stop.hereC,
-        lateKinds: lateLines.map(({ record }) => record.kind),
-      },
+    cooking:
+      boil === undefined
+        ? undefined
+        : planCooking({ ...cooling, kitchen, boil, pour: poured, lateKinds }),
+    inversion:
+      early === undefined
+        ? undefined
+        : planInversion({
+            batch,
+            lines,
+            weighed: settled.asWeighed,
+            finished,
+            stop,
+            early,
+            pour: poured,
+            pieceG,
+            roomC,
+          }),
+    keeping: planKeeping(
+      { batch, store, finished, pieceG, glassTransitionC: glass.glassTransitionC, band: glassBand },
       ledger,
     ),
+    graining: planGraining({
+      batch,
+      finished,
+      store,
+      stopC: stop.hereC,
+    }),
+    windows: planWindows(finished),
+    pour: { ...poured, ...potLife(poured, cooling) },
     taste: {
       relativeSweetness: figure(sweet.relativeSweetness, sweet.band, 'sweetness'),
       leavesOut: sweet.warnings.flatMap(({ code, subject }) =>
         code === 'species-not-modelled' && subject !== undefined ? [subject] : [],
       ),
     },
-    polyols: planPolyols(finished, yielded.pieceG?.value),
+    polyols: planPolyols(finished, pieceG),
+    label: planLabel(finished, pieceG, ledger),
   };
 }
 

@@ -77,6 +77,7 @@ export function planBatch(batch: BatchDocument): PlanResult {
     glassTransitionC: keeping.glassTransitionC.value,
     storeC: keeping.storeC,
     roomC: batch.room?.temperatureC ?? keeping.storeC,
+    cooking: numbers.cooking,
     onSlab: batch.mould?.kind === 'slab',
     cautions: new Set(cautions.map(({ id }) => id)),
   });

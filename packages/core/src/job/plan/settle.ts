@@ -3,13 +3,16 @@ import { type BoilingPoint, boilingPoint } from '../../models/boiling/index.js';
 import { readPieces, type Wanted } from '../batch/pieces.js';
 import type { BatchDocument } from '../batch/types.js';
 import { type Ledger, warn } from '../ledger.js';
+import { type Boil, boilOn } from './cooking/boil.js';
+import { type EarlyInversion, invertedPots, invertInTheBoil } from './cooking/invert.js';
 import { type Curve, hardnessCurve } from './curve.js';
 import { type InputBands, inputBands, type Moved } from './input-bands.js';
 import { readStore, type Store } from './keeping.js';
 import { type Kitchen, readKitchen } from './kitchen.js';
-import { finishedMixture, outcomeOf } from './outcome.js';
+import { finishedMixture, outcomeOf, type Pots } from './outcome.js';
 import { planPolyols } from './polyols.js';
 import { refusals } from './refusals.js';
+import { findStop } from './stop.js';
 import { type Weighed, weighBatch } from './weigh-batch.js';
 
 /** From this share of the whole on a mass is a polyol's, not a sugar's. */
@@ -21,6 +24,12 @@ export type Settled = Weighed & {
   readonly kitchen: Kitchen;
   readonly wanted: Wanted;
   readonly store: Store;
+  /** The pots as weighed; `pots` holds what acid in the boil made of them. */
+  readonly asWeighed: Pots;
+  /** Absent where this hob never gets there. */
+  readonly boil: Boil | undefined;
+  /** Absent where no sucrose is in the pan. */
+  readonly early: EarlyInversion | undefined;
   /** The sweet as it leaves the pan, all of the late water kept. */
   readonly finished: Mixture;
   readonly firstBoil: BoilingPoint;
@@ -40,27 +49,45 @@ export function settle(batch: BatchDocument, ledger: Ledger): Settled | undefine
   const weighed = weighBatch(batch, kitchen, wanted, ledger);
   if (kitchen === undefined || weighed === undefined || ledger.problems.length > 0)
     return undefined;
-  const { lines, pots, stop } = weighed;
+  const { lines } = weighed;
   const pressurePa = kitchen.pressureInPanPa;
-  const finished = finishedMixture(pots, stop.baseDrySolids);
-  const firstBoil = boilingPoint(pots.charge, { pressurePa });
+  const firstBoil = boilingPoint(weighed.pots.charge, { pressurePa });
   warn(ledger, firstBoil.warnings);
-  const polyolShare = planPolyols(finished, undefined)?.massFraction ?? 0;
+  const polyolShare =
+    planPolyols(finishedMixture(weighed.pots, weighed.stop.baseDrySolids), undefined)
+      ?.massFraction ?? 0;
   const isPolyolMass = polyolShare > POLYOL_MASS_SHARE;
-  const wantsCurve = isPolyolMass || stop.asked === 'glass-transition';
-  const curve = wantsCurve ? hardnessCurve(pots.base, pots.late, pressurePa) : undefined;
-  const firstBoilC = firstBoil.boilingPointC;
-  ledger.problems.push(...refusals({ batch, pots, stop, curve, firstBoilC, store, lines }));
+  const wantsCurve = isPolyolMass || weighed.stop.asked === 'glass-transition';
+  const asked = { batch, store, lines, firstBoilC: firstBoil.boilingPointC };
+  const curveOf = ({ base, late }: Pots) =>
+    wantsCurve ? hardnessCurve(base, late, pressurePa) : undefined;
+  const firstCurve = curveOf(weighed.pots);
+  ledger.problems.push(...refusals({ ...weighed, ...asked, curve: firstCurve }));
   if (ledger.problems.length > 0) return undefined;
+  const second = secondPass(batch, kitchen, weighed, ledger);
+  if (second === undefined) return undefined;
+  const { pots, stop, boil, early } = second;
+  const curve = pots === weighed.pots ? firstCurve : curveOf(pots);
+  const finished = finishedMixture(pots, stop.baseDrySolids);
   const outcome: Moved = {
     ...outcomeOf(pots, stop.baseDrySolids),
     hereC: stop.hereC,
     seaLevelC: stop.seaLevelC,
     baseMoisture: 1 - stop.baseDrySolids,
   };
-  const inputs = inputBands(lines, stop, { cook: batch.cook, pressurePa }, outcome);
+  const inputs = inputBands(
+    lines,
+    stop,
+    { cook: batch.cook, pressurePa, inverted: early?.byAcid ?? 0 },
+    outcome,
+  );
   return {
     ...weighed,
+    asWeighed: weighed.pots,
+    pots,
+    stop,
+    boil,
+    early,
     batch,
     kitchen,
     wanted,
@@ -73,4 +100,24 @@ export function settle(batch: BatchDocument, ledger: Ledger): Settled | undefine
     outcome,
     inputs,
   };
+}
+
+/**
+ * The boil against the clock, what its acid makes of the sugar, and the stop once more for that.
+ * One round is enough: what the other sugar does to the minutes is far within their band.
+ */
+function secondPass(
+  batch: BatchDocument,
+  kitchen: Kitchen,
+  { lines, pots: first, stop: firstStop }: Weighed,
+  ledger: Ledger,
+): Pick<Settled, 'pots' | 'stop' | 'boil' | 'early'> | undefined {
+  const boil = boilOn({ batch, base: first.base, stop: firstStop, kitchen }, ledger);
+  const early =
+    boil === undefined ? undefined : invertInTheBoil({ lines, pots: first, batch, boil });
+  const pots = invertedPots(first, early?.byAcid ?? 0);
+  if (pots === first) return { pots, stop: firstStop, boil, early };
+  const pressurePa = kitchen.pressureInPanPa;
+  const stop = findStop({ ...pots, cook: batch.cook, pressurePa }, ledger);
+  return stop === undefined ? undefined : { pots, stop, boil, early };
 }

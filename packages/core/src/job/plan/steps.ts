@@ -1,6 +1,6 @@
 import type { IngredientKind } from '../../matter/ingredients/types.js';
 import type { WeighedLine } from './outcome.js';
-import type { CautionId, PlannedPour, PlannedStep, StepId } from './types.js';
+import type { CautionId, PlannedCooking, PlannedPour, PlannedStep, StepId } from './types.js';
 
 /** Minutes off the heat until the mass is clear: common practice. */
 export const REST_MIN = { value: 5, source: 'common-practice', grade: 'practice' } as const;
@@ -25,6 +25,12 @@ export const WRAP_BELOW_GLASS_K = {
   grade: 'practice',
 } as const;
 
+/** The flame at the end of a boil nobody can time: common practice. */
+export const USUAL_SHARE = { value: 0.3333, source: 'common-practice', grade: 'practice' } as const;
+
+/** Less than a degree is within every thermometer, K: assumed. */
+export const WORTH_SAYING_K = { value: 1, source: 'assumption', grade: 'assumed' } as const;
+
 /** What the steps are told from. */
 export type StepsQuestion = {
   readonly lines: readonly WeighedLine[];
@@ -36,6 +42,8 @@ export type StepsQuestion = {
   readonly glassTransitionC: number;
   readonly storeC: number;
   readonly roomC: number;
+  /** The boil against the clock, where the hob gets there. */
+  readonly cooking: PlannedCooking | undefined;
   /** Poured as a sheet, not into cavities. */
   readonly onSlab: boolean;
   /** Cautions of this plan, by id. */
@@ -56,6 +64,7 @@ export function planSteps(question: StepsQuestion): readonly PlannedStep[] {
     .filter(({ when }) => when === 'first-boil' || typeof when === 'object')
     .sort((a, b) => heatOf(a) - heatOf(b));
   const rest = late.filter(({ record }) => !['colour', 'flavour', 'acid'].includes(record.kind));
+  const powders = powdersWithWater(early);
   const steps: PlannedStep[] = [
     step('weigh', lines, {}, [
       'dogs-xylitol',
@@ -74,9 +83,10 @@ export function planSteps(question: StepsQuestion): readonly PlannedStep[] {
             [],
           ),
         ]),
+    ...some('make-syrup', powders, {}, []),
     step(
       'dissolve',
-      early.filter(({ when }) => when === 'start'),
+      early.filter((line) => line.when === 'start' && !powders.includes(line)),
       {},
       ['hot-sugar', 'sweetener-heat', 'pan-a-third-full', 'no-glass-thermometer'],
     ),
@@ -85,8 +95,11 @@ export function planSteps(question: StepsQuestion): readonly PlannedStep[] {
     ...hot.map((line) =>
       step('add-hot', [line], { atC: heatOf(line) }, ['bicarbonate-foams', 'sweetener-heat']),
     ),
-    step('turn-down', [], { readingC: stopReadingC - TURN_DOWN_BEFORE_K.value }, []),
-    step('stop', [], { readingC: stopReadingC }, ['above-165', 'never-water-on-hot-mass']),
+    ...turnDown(),
+    step('stop', [], { readingC: stopReadingC, ...cookingNumbers() }, [
+      'above-165',
+      'never-water-on-hot-mass',
+    ]),
     step(
       'weigh-pan',
       [],
@@ -171,6 +184,27 @@ export function planSteps(question: StepsQuestion): readonly PlannedStep[] {
     return handled.length === 0 ? [] : [step(id, handled, numbers, wanted)];
   }
 
+  /** Where nobody knows the hob's end, the usual advice stands; where all of the flame will do, none. */
+  function turnDown(): readonly PlannedStep[] {
+    const { cooking } = question;
+    const share = cooking?.turnDownToFraction ?? USUAL_SHARE.value;
+    if (share >= 1) return [];
+    const readingC = stopReadingC - TURN_DOWN_BEFORE_K.value;
+    return [step('turn-down', [], { readingC, flameShare: share }, [])];
+  }
+
+  /** What the thermometer has yet to show, and what the pan has yet to give. */
+  function cookingNumbers(): Readonly<Record<string, number>> {
+    const { cooking } = question;
+    const lagK = cooking?.lagTurnedDownK ?? 0;
+    const carryOverK = cooking?.carryOverK?.value ?? 0;
+    return {
+      ...(cooking === undefined ? {} : { atMin: cooking.toStopMin.value }),
+      ...(lagK >= WORTH_SAYING_K.value ? { lagK } : {}),
+      ...(carryOverK >= WORTH_SAYING_K.value ? { carryOverK } : {}),
+    };
+  }
+
   /** Only what is wet makes steam. */
   function wetOnly(handled: readonly WeighedLine[]): readonly CautionId[] {
     return handled.some(({ drySolids }) => drySolids.value < MOIST_BELOW) ? ['late-liquids'] : [];
@@ -183,4 +217,14 @@ export function planSteps(question: StepsQuestion): readonly PlannedStep[] {
   function heatOf({ when }: WeighedLine): number {
     return typeof when === 'object' ? when.atC : firstBoilC;
   }
+}
+
+/** Powders with the water written down for them, and that water: they are stirred to a syrup first. */
+function powdersWithWater(early: readonly WeighedLine[]): readonly WeighedLine[] {
+  const wet = early.filter(({ line, when }) => 'makeUpWaterFor' in line && when === 'start');
+  const names = wet.flatMap(({ line }) =>
+    'makeUpWaterFor' in line ? [line.makeUpWaterFor.ingredient] : [],
+  );
+  const powders = early.filter(({ id, when }) => names.includes(id) && when === 'start');
+  return powders.length === 0 ? [] : [...powders, ...wet];
 }

@@ -1,8 +1,14 @@
 import type { ModelWarning } from '../../foundation/results/types.js';
 import type { Advice } from '../advice/types.js';
 import type { PlanModelId } from './models.js';
+import type { PlannedCooking, PlannedInversion } from './types/cooking.js';
 import type { PlanModel } from './types/figure.js';
-import type { PlannedKeeping, PlannedPour } from './types/keeping.js';
+import type {
+  PlannedGraining,
+  PlannedKeeping,
+  PlannedPour,
+  PlannedWindow,
+} from './types/keeping.js';
 import type { PlannedKitchen } from './types/kitchen.js';
 import type {
   PlannedComposition,
@@ -13,10 +19,26 @@ import type {
 } from './types/mass.js';
 import type { PlannedCaution, PlannedStep, TakenDefault } from './types/steps.js';
 import type { PlannedTarget } from './types/target.js';
-import type { PlannedPolyols, PlannedTaste } from './types/taste.js';
+import type { PlannedLabel, PlannedPolyols, PlannedTaste } from './types/taste.js';
 
+export type {
+  MomentId,
+  PathPoint,
+  PlannedCooking,
+  PlannedInversion,
+  PlannedMoment,
+} from './types/cooking.js';
 export type { Figure, PlanModel } from './types/figure.js';
-export type { PlannedKeeping, PlannedPour } from './types/keeping.js';
+export type {
+  GrainingAnswer,
+  PlannedAir,
+  PlannedGraining,
+  PlannedKeeping,
+  PlannedPour,
+  PlannedWindow,
+  PlannedWrap,
+  WindowId,
+} from './types/keeping.js';
 export type { PlannedKitchen } from './types/kitchen.js';
 export type {
   PlannedComposition,
@@ -34,7 +56,7 @@ export type {
   TakenDefault,
 } from './types/steps.js';
 export type { CurvePoint, PlannedTarget, WindowEnd } from './types/target.js';
-export type { PlannedPolyols, PlannedTaste } from './types/taste.js';
+export type { PlannedLabel, PlannedPolyols, PlannedTaste } from './types/taste.js';
 
 /** What `planBatch` answers: `vitrose.plan/1`. No clock in it: the same batch gives the same plan. */
 export type PlanDocument = {
@@ -47,10 +69,18 @@ export type PlanDocument = {
   readonly pan: PlannedPan;
   readonly yield: PlannedYield;
   readonly lateWater: PlannedLateWater;
+  /** Absent where this hob never gets there: the advice says so. */
+  readonly cooking?: PlannedCooking | undefined;
+  /** Absent where no sucrose is in the pan. */
+  readonly inversion?: PlannedInversion | undefined;
   readonly keeping: PlannedKeeping;
+  readonly graining: PlannedGraining;
+  /** What can be done to the mass at which temperature, hottest first. */
+  readonly windows: readonly PlannedWindow[];
   readonly pour: PlannedPour;
   readonly taste: PlannedTaste;
   readonly polyols?: PlannedPolyols | undefined;
+  readonly label: PlannedLabel;
   readonly steps: readonly PlannedStep[];
   readonly cautions: readonly PlannedCaution[];
   readonly advice: readonly Advice[];

@@ -1,5 +1,15 @@
 /** Starch syrups: chain lengths, dextrose equivalent and molar mass. */
 export {
+  CHAIN_CONSTANTS,
+  CHAIN_DOMAIN_G_PER_MOL,
+  CHAIN_DOMAIN_UNITS,
+  degreeOfPolymerisationFromMolarMass,
+  dextroseEquivalentFromMolarMass,
+  dextroseEquivalentOfChain,
+  meanDegreeOfPolymerisation,
+  molarMassFromDegreeOfPolymerisation,
+} from './chain-length.js';
+export {
   DEXTROSE_EQUIVALENT_CONSTANTS,
   DEXTROSE_EQUIVALENT_TESTED,
   dextroseEquivalentFromProfile,

@@ -1,13 +1,8 @@
 import type { Checked, Span } from '../../foundation/results/types.js';
-import { requireWithin, warnOutside } from '../../foundation/validity/check.js';
+import { warnOutside } from '../../foundation/validity/check.js';
 import { profileAlong, profileOf } from './mix-profiles.js';
-import {
-  ACID_PROFILES,
-  CONVERSION_DEXTROSE_EQUIVALENTS,
-  ENZYME_PROFILES,
-  HIGH_MALTOSE_PROFILE,
-} from './profile-rows.js';
-import { requireConversion } from './require-profile.js';
+import { ACID_PROFILES, ENZYME_PROFILES, HIGH_MALTOSE_PROFILE } from './profile-rows.js';
+import { requireReachable } from './require-profile.js';
 import type { Conversion, Profile } from './types.js';
 
 /** Below this no acid-converted syrup with a printed profile was found. */
@@ -34,9 +29,7 @@ export function profileFromDextroseEquivalent(
   dextroseEquivalent: number,
   { conversion }: { readonly conversion: Conversion },
 ): Checked<{ profile: Profile }> {
-  requireConversion(conversion);
-  const limits = CONVERSION_DEXTROSE_EQUIVALENTS[conversion];
-  requireWithin('dextroseEquivalent', dextroseEquivalent, limits);
+  requireReachable(dextroseEquivalent, conversion);
   const profile =
     conversion === 'high-maltose'
       ? profileOf(HIGH_MALTOSE_PROFILE)

@@ -19,3 +19,13 @@ export function requireConversion(conversion: Conversion): void {
     throw unknownName('conversion', conversion, 'No starch syrup is cut this way');
   }
 }
+
+/** @throws ModelRangeError if starch cut this way does not reach this dextrose equivalent. */
+export function requireReachable(dextroseEquivalent: number, conversion: Conversion): void {
+  requireConversion(conversion);
+  requireWithin(
+    'dextroseEquivalent',
+    dextroseEquivalent,
+    CONVERSION_DEXTROSE_EQUIVALENTS[conversion],
+  );
+}

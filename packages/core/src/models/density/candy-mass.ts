@@ -1,6 +1,6 @@
 import type { Span } from '../../foundation/results/types.js';
 import { requireWithin } from '../../foundation/validity/check.js';
-import type { CitedRange } from '../../foundation/validity/constants.js';
+import type { CitedConstants, CitedRange } from '../../foundation/validity/constants.js';
 import { unknownName } from '../../foundation/validity/model-range-error.js';
 
 /** How a mass stands: poured hot, or cooled to a piece. */
@@ -27,6 +27,25 @@ export const CANDY_DENSITY = {
   },
 } as const satisfies Readonly<Record<CandyState, Readonly<Partial<Record<CandyKind, CitedRange>>>>>;
 
+/** How far a kitchen scale and a measured cavity may be off together. */
+export const WEIGHED_CONSTANTS = {
+  plusMinusShare: { value: 0.02, source: 'assumption', grade: 'assumed' },
+} as const satisfies CitedConstants;
+
+/** From candy floss half pressed to the sugar crystal, which nothing cooked is denser than, g/mL. */
+export const WEIGHED_DOMAIN_G_PER_ML: Span = [0.1, 1.6];
+/** From one drop to a bath of it. */
+export const CAVITY_DOMAIN_ML: Span = [0, 100_000];
+/** What can be weighed must take up some room. */
+export const WEIGHED_DOMAIN_ML: Span = [0.01, 100_000];
+
+/** A piece somebody weighed: it beats every estimate. */
+export type WeighedPiece = {
+  readonly massG: number;
+  /** Hot: the cavity it filled level. Cooled: the piece itself, by the water it pushes aside. */
+  readonly volumeMl: number;
+};
+
 /** A density of a candy mass: an estimate with its spread. */
 export type CandyDensity = { readonly densityGPerMl: number; readonly band: Span };
 
@@ -37,9 +56,11 @@ export type CandyDensity = { readonly densityGPerMl: number; readonly band: Span
  * any kind counts as clear: it is pulled or beaten later.
  *
  * @param input - `state`: hot or cooled; `kind` of a cooled mass: clear by default, isomalt,
- *   pulled, fondant.
+ *   pulled, fondant; `weighedPiece`: a piece weighed in that state, which takes the place of the
+ *   estimate: its mass, g, and the cavity it filled hot or its own volume cooled, mL.
  * @returns `densityGPerMl` and `band`, g/mL.
- * @throws {@link ModelRangeError} for a state or a kind there is no estimate of.
+ * @throws {@link ModelRangeError} for a state or a kind there is no estimate of, or a piece that
+ *   nothing cooked can weigh: under 0.1 or over 1.6 g/mL.
  * @example
  * candyMassDensity({ state: 'hot' }).densityGPerMl // 1.45 g/mL
  * @source common-practice
@@ -47,61 +68,26 @@ export type CandyDensity = { readonly densityGPerMl: number; readonly band: Span
 export function candyMassDensity({
   state,
   kind = 'clear',
+  weighedPiece,
 }: {
   readonly state: CandyState;
   readonly kind?: CandyKind | undefined;
+  readonly weighedPiece?: WeighedPiece | undefined;
 }): CandyDensity {
   requireKnown('state', state, CANDY_DENSITY);
   requireKnown('kind', kind, CANDY_DENSITY.cooled);
+  if (weighedPiece !== undefined) return densityOfPiece(weighedPiece);
   const { value, low, high } =
     state === 'hot' ? CANDY_DENSITY.hot.clear : CANDY_DENSITY.cooled[kind];
   return { densityGPerMl: value, band: [low, high] };
 }
 
-/** From one drop to a bath of it. */
-export const CAVITY_DOMAIN_ML: Span = [0, 100_000];
-
-/**
- * What a cavity filled level with hot mass weighs. An estimate.
- *
- * The mass shrinks by about three parts in a hundred as it cools and leaves a hollow; its weight
- * stays. Topping up or heaping is not counted.
- *
- * @equation m = V · ρ_hot
- * @param input - `cavityMl`, mL, 0 to 100 000.
- * @returns `massG` and `band`, g.
- * @throws {@link ModelRangeError} outside the domain.
- * @example
- * pieceMassFromCavity({ cavityMl: 4 }).massG // 5.8 g
- * @source common-practice
- */
-export function pieceMassFromCavity({ cavityMl }: { readonly cavityMl: number }): {
-  readonly massG: number;
-  readonly band: Span;
-} {
-  requireWithin('cavityMl', cavityMl, CAVITY_DOMAIN_ML);
-  const { densityGPerMl, band } = candyMassDensity({ state: 'hot' });
-  return { massG: cavityMl * densityGPerMl, band: [cavityMl * band[0], cavityMl * band[1]] };
-}
-
-/**
- * Which cavity makes a piece of a wanted mass, filled level with hot mass. An estimate.
- *
- * @equation V = m / ρ_hot
- * @param input - `massG`, g, 0 to 100 000.
- * @returns `cavityMl` and `band`, mL.
- * @throws {@link ModelRangeError} outside the domain.
- * @example
- * cavityFromPieceMass({ massG: 5.8 }).cavityMl // 4 mL
- * @source common-practice
- */
-export function cavityFromPieceMass({ massG }: { readonly massG: number }): {
-  readonly cavityMl: number;
-  readonly band: Span;
-} {
-  requireWithin('massG', massG, CAVITY_DOMAIN_ML);
-  const { densityGPerMl, band } = candyMassDensity({ state: 'hot' });
-  return { cavityMl: massG / densityGPerMl, band: [massG / band[1], massG / band[0]] };
+function densityOfPiece({ massG, volumeMl }: WeighedPiece): CandyDensity {
+  requireWithin('volumeMl', volumeMl, WEIGHED_DOMAIN_ML);
+  const densityGPerMl = massG / volumeMl;
+  requireWithin('densityGPerMl', densityGPerMl, WEIGHED_DOMAIN_G_PER_ML);
+  const share = WEIGHED_CONSTANTS.plusMinusShare.value;
+  return { densityGPerMl, band: [densityGPerMl * (1 - share), densityGPerMl * (1 + share)] };
 }
 
 function requireKnown(parameter: string, received: string, known: object): void {

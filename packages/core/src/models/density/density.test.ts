@@ -1,12 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { ModelRangeError } from '../../foundation/validity/model-range-error.js';
-import {
-  type CandyKind,
-  type CandyState,
-  candyMassDensity,
-  cavityFromPieceMass,
-  pieceMassFromCavity,
-} from './candy-mass.js';
+import { aeratedDensity, airFromDensity } from './aerated.js';
+import { type CandyKind, type CandyState, candyMassDensity } from './candy-mass.js';
+import { cavityFromPieceMass, pieceMassFromCavity } from './cavity.js';
 import { chargeDensity } from './charge.js';
 import { densityFromBrix } from './sucrose-solution.js';
 
@@ -150,5 +146,75 @@ describe('a cavity', () => {
     expect(() => cavityFromPieceMass({ massG: Number.NaN })).toThrow(ModelRangeError);
     expect(pieceMassFromCavity({ cavityMl: 0 }).massG).toBe(0);
     expect(pieceMassFromCavity({ cavityMl: 100_000 }).massG).toBeCloseTo(145_000, 6);
+  });
+});
+
+describe('a piece somebody weighed', () => {
+  const weighedPiece = { massG: 5.6, volumeMl: 4 };
+
+  it('takes the place of the estimate, hot and cooled', () => {
+    for (const state of ['hot', 'cooled'] as const) {
+      const { densityGPerMl, band } = candyMassDensity({ state, kind: 'fondant', weighedPiece });
+      expect(densityGPerMl).toBeCloseTo(1.4, 12);
+      expect(band[0]).toBeCloseTo(1.372, 12);
+      expect(band[1]).toBeCloseTo(1.428, 12);
+    }
+    expect(pieceMassFromCavity({ cavityMl: 8, weighedPiece }).massG).toBeCloseTo(11.2, 12);
+    expect(cavityFromPieceMass({ massG: 2.8, weighedPiece }).cavityMl).toBeCloseTo(2, 12);
+  });
+
+  it('weighs nothing cooked outside 0.1 to 1.6 g/mL: the two numbers are mixed up', () => {
+    const mixedUp = { massG: 4, volumeMl: 58 };
+    const heavy = { massG: 6.5, volumeMl: 4 };
+    for (const wrong of [mixedUp, heavy, { massG: Number.NaN, volumeMl: 4 }]) {
+      expect(() => candyMassDensity({ state: 'hot', weighedPiece: wrong })).toThrow(
+        expect.objectContaining({ parameter: 'densityGPerMl', limits: [0.1, 1.6] }),
+      );
+    }
+    for (const volumeMl of [0, -1, Number.NaN]) {
+      expect(() =>
+        candyMassDensity({ state: 'hot', weighedPiece: { massG: 1, volumeMl } }),
+      ).toThrow(expect.objectContaining({ parameter: 'volumeMl' }));
+    }
+  });
+});
+
+describe('a piece as it cools', () => {
+  it('takes three parts in a hundred less room and keeps its weight', () => {
+    const { cooledMl, massG } = pieceMassFromCavity({ cavityMl: 4 });
+    expect(cooledMl).toBeCloseTo((4 * 1.45) / 1.5, 12);
+    const { densityGPerMl } = candyMassDensity({ state: 'cooled' });
+    expect(cooledMl * densityGPerMl).toBeCloseTo(massG, 12);
+    const weighedPiece = { massG: 5.6, volumeMl: 4 };
+    expect(pieceMassFromCavity({ cavityMl: 4, weighedPiece }).cooledMl).toBe(cooledMl);
+  });
+});
+
+describe('air in a mass', () => {
+  it('lightens it by its share', () => {
+    const { densityGPerMl } = aeratedDensity({ densityGPerMl: 1.5, airVolumeFraction: 1 / 6 });
+    expect(densityGPerMl).toBeCloseTo(1.25, 12);
+    const back = airFromDensity({ densityGPerMl, airFreeGPerMl: 1.5 });
+    expect(back.airVolumeFraction).toBeCloseTo(1 / 6, 12);
+    expect(airFromDensity({ densityGPerMl: 1.5, airFreeGPerMl: 1.5 }).airVolumeFraction).toBe(0);
+  });
+
+  it('is no more than nine tenths and no less than none', () => {
+    for (const airVolumeFraction of [-0.1, 0.91, Number.NaN]) {
+      expect(() => aeratedDensity({ densityGPerMl: 1.5, airVolumeFraction })).toThrow(
+        expect.objectContaining({ parameter: 'airVolumeFraction', limits: [0, 0.9] }),
+      );
+    }
+    for (const densityGPerMl of [1.51, 0.14, Number.NaN]) {
+      expect(() => airFromDensity({ densityGPerMl, airFreeGPerMl: 1.5 })).toThrow(
+        expect.objectContaining({ parameter: 'densityGPerMl' }),
+      );
+    }
+    expect(() => aeratedDensity({ densityGPerMl: 1_500, airVolumeFraction: 0.1 })).toThrow(
+      ModelRangeError,
+    );
+    expect(() => airFromDensity({ densityGPerMl: 1, airFreeGPerMl: 2 })).toThrow(
+      expect.objectContaining({ parameter: 'airFreeGPerMl' }),
+    );
   });
 });

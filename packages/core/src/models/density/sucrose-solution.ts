@@ -1,5 +1,8 @@
-import type { Checked, Span } from '../../foundation/results/types.js';
+import { findRoot } from '../../foundation/numeric/find-root.js';
+import type { Checked, ModelWarning, Span } from '../../foundation/results/types.js';
 import { requireWithin, warnOutside } from '../../foundation/validity/check.js';
+import { polynomial } from './polynomial.js';
+import { DENSITY_DOMAIN_C, DENSITY_TESTED_C, waterKgPerM3 } from './water-density.js';
 
 /**
  * ICUMSA polynomial: kg/m³ above water, one row for each power of (T − 20)/100, one column for each
@@ -13,20 +16,10 @@ export const SUCROSE_DENSITY_COEFFICIENTS = [
   [18.3184, 12.3081],
 ] as const;
 
-/** Water by temperature in °C, kg/m³: numerator, then the slope below. Source `kell-1975`, secondary. */
-export const WATER_DENSITY_COEFFICIENTS = [
-  999.83952, 16.952577, -7.9905127e-3, -46.241757e-6, 105.84601e-9, -281.03006e-12,
-] as const;
-const WATER_DENSITY_SLOPE = 16.887236e-3;
-
 /** Strengths the polynomial answers for, °Bx; beyond 85 it is run on. */
 export const DENSITY_DOMAIN_BRIX: Span = [0, 100];
 /** Strengths it was held against printed rows for, °Bx. */
 export const DENSITY_TESTED_BRIX: Span = [0, 85];
-/** Temperatures it answers for, °C. */
-export const DENSITY_DOMAIN_C: Span = [0, 150];
-/** Temperatures it was fitted between, °C. */
-export const DENSITY_TESTED_C: Span = [0, 100];
 
 /**
  * Density of a sugar solution.
@@ -51,23 +44,53 @@ export function densityFromBrix({
 }): Checked<{ densityKgPerM3: number }> {
   requireWithin('brix', brix, DENSITY_DOMAIN_BRIX);
   requireWithin('temperatureC', temperatureC, DENSITY_DOMAIN_C);
-  const w = brix / 100;
-  const tau = (temperatureC - 20) / 100;
-  const aboveWater = polynomial(
-    SUCROSE_DENSITY_COEFFICIENTS.map((row) => w * polynomial(row, w)),
-    tau,
-  );
-  const water =
-    polynomial(WATER_DENSITY_COEFFICIENTS, temperatureC) / (1 + WATER_DENSITY_SLOPE * temperatureC);
   return {
-    densityKgPerM3: water + aboveWater,
-    warnings: [
-      ...warnOutside('brix', brix, DENSITY_TESTED_BRIX),
-      ...warnOutside('temperatureC', temperatureC, DENSITY_TESTED_C),
-    ],
+    densityKgPerM3: sucroseKgPerM3(brix / 100, temperatureC),
+    warnings: outsideTested(brix, temperatureC),
   };
 }
 
-function polynomial(coefficients: readonly number[], x: number): number {
-  return coefficients.reduceRight((sum, coefficient) => sum * x + coefficient, 0);
+/**
+ * Strength of a sugar solution from what a measured volume of it weighs.
+ *
+ * It counts whatever is dissolved as sucrose; glucose syrup is about one part in a hundred denser.
+ *
+ * @equation ρ(w, T) = ρ, solved for w
+ * @param input - `densityKgPerM3`, kg/m³: from that of water to that of the run-on polynomial at
+ *   100 °Bx, at this temperature; `temperatureC`, °C, 0 to 150.
+ * @returns `brix`, g sucrose per 100 g, with a warning over 85 °Bx or 100 °C.
+ * @throws {@link ModelRangeError} outside those.
+ * @example
+ * brixFromDensity({ densityKgPerM3: 1_316.56, temperatureC: 20 }).brix // 65.00 °Bx
+ * @source icumsa-1994, kell-1975
+ */
+export function brixFromDensity({
+  densityKgPerM3,
+  temperatureC,
+}: {
+  readonly densityKgPerM3: number;
+  readonly temperatureC: number;
+}): Checked<{ brix: number }> {
+  requireWithin('temperatureC', temperatureC, DENSITY_DOMAIN_C);
+  const [thin, thick] = DENSITY_DOMAIN_BRIX;
+  const of = (brix: number): number => sucroseKgPerM3(brix / 100, temperatureC);
+  requireWithin('densityKgPerM3', densityKgPerM3, [of(thin), of(thick)]);
+  const brix = findRoot((strength) => of(strength) - densityKgPerM3, DENSITY_DOMAIN_BRIX);
+  return { brix, warnings: outsideTested(brix, temperatureC) };
+}
+
+/** The equation alone. */
+export function sucroseKgPerM3(w: number, temperatureC: number): number {
+  const aboveWater = polynomial(
+    SUCROSE_DENSITY_COEFFICIENTS.map((row) => w * polynomial(row, w)),
+    (temperatureC - 20) / 100,
+  );
+  return waterKgPerM3(temperatureC) + aboveWater;
+}
+
+function outsideTested(brix: number, temperatureC: number): readonly ModelWarning[] {
+  return [
+    ...warnOutside('brix', brix, DENSITY_TESTED_BRIX),
+    ...warnOutside('temperatureC', temperatureC, DENSITY_TESTED_C),
+  ];
 }

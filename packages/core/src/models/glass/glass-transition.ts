@@ -39,20 +39,44 @@ export type GlassTransition = { readonly glassTransitionC: number; readonly band
  * @source mouritsen-styrbaek-2017, roos-1993, roos-karel-1991, syrup-glass-fit, johari-1987
  */
 export function glassTransition(mixture: Mixture): Checked<GlassTransition> {
-  const dry = dryMixture(mixture);
-  const { waterGlassC } = GLASS_CONSTANTS;
-  const waterMassFraction = mixture.waterG / (mixture.waterG + dry.massG);
-  const pull = dry.k * mixture.waterG;
-  const glassTransitionC =
-    (dry.massG * dry.glassTransitionC + pull * waterGlassC.value) / (dry.massG + pull);
+  const { dry, waterMassFraction, glassTransitionC, plusMinusK } = glassPoint(mixture);
   return {
     glassTransitionC,
-    band: around(glassTransitionC, glassBandK(dry, waterMassFraction)),
+    band: around(glassTransitionC, plusMinusK),
     warnings: [
       ...dry.warnings,
       ...warnOutside('waterMassFraction', waterMassFraction, GLASS_TESTED_WATER_MASS_FRACTION),
     ],
   };
+}
+
+/** The glass transition with what it was made of, for the other files of this folder. */
+export type GlassPoint = {
+  readonly dry: DryMixture;
+  /** Water in water and what is modelled, 0 to 1. */
+  readonly waterMassFraction: number;
+  readonly glassTransitionC: number;
+  /** Half-width of the band, K. */
+  readonly plusMinusK: number;
+};
+
+/** @throws ModelRangeError if nothing in the mixture has a known glass transition. */
+export function glassPoint(mixture: Mixture): GlassPoint {
+  const dry = dryMixture(mixture);
+  const waterMassFraction = mixture.waterG / (mixture.waterG + dry.massG);
+  return {
+    dry,
+    waterMassFraction,
+    glassTransitionC: gordonTaylorC(dry.glassTransitionC, dry.k, waterMassFraction),
+    plusMinusK: glassBandK(dry, waterMassFraction),
+  };
+}
+
+/** Gordon–Taylor: what a share of water makes of a dry glass transition, °C. */
+export function gordonTaylorC(dryC: number, k: number, waterMassFraction: number): number {
+  const pull = k * waterMassFraction;
+  const solids = 1 - waterMassFraction;
+  return (solids * dryC + pull * GLASS_CONSTANTS.waterGlassC.value) / (solids + pull);
 }
 
 /**

@@ -28,4 +28,19 @@ describe('sucroseSolubility', () => {
       expect.objectContaining({ code: 'not-a-number', parameter: 'temperatureC' }),
     );
   });
+
+  it('knows the other polynomial, and that it is from memory', () => {
+    const { sucroseMassFraction, warnings } = sucroseSolubility(100, { equation: 'charles' });
+    expect(sucroseMassFraction).toBeCloseTo(0.8318, 4);
+    expect(warnings).toMatchObject([{ code: 'shown-from-memory', subject: 'sucrose' }]);
+    expect(() => sucroseSolubility(-1, { equation: 'charles' })).toThrow(
+      expect.objectContaining({ code: 'outside-range', limits: [0, 100] }),
+    );
+  });
+
+  it('refuses the name of no polynomial', () => {
+    expect(() => sucroseSolubility(20, { equation: 'other' as 'charles' })).toThrow(
+      expect.objectContaining({ code: 'unknown-name', parameter: 'equation', received: 'other' }),
+    );
+  });
 });

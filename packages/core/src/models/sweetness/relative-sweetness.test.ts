@@ -46,20 +46,20 @@ describe('relativeSweetness', () => {
     expect(relativeSweetness(sour).warnings).toEqual([]);
   });
 
-  it('leaves intense sweeteners out and says so', () => {
-    const boosted = mixture([
-      { ingredient: 'isomalt-dry', massG: 99.95, drySolidsMassFraction: 1 },
-      { ingredient: 'sucralose', massG: 0.05 },
+  it('leaves out what has no value and says so', () => {
+    const flavoured = mixture([
+      { ingredient: 'isomalt-dry', massG: 99, drySolidsMassFraction: 1 },
+      { ingredient: 'flavour-propylene-glycol', massG: 1 },
     ]);
-    const { relativeSweetness: middle, warnings } = relativeSweetness(boosted);
-    expect(middle).toBeCloseTo(0.49975, 9);
+    const { relativeSweetness: middle, warnings } = relativeSweetness(flavoured);
+    expect(middle).toBeCloseTo(0.495, 9);
     expect(warnings).toEqual([
       {
         code: 'species-not-modelled',
         parameter: 'shareOfDrySolids',
-        value: expect.closeTo(0.0005, 12),
+        value: expect.closeTo(0.009, 12),
         limits: [0, 0],
-        subject: 'sucralose',
+        subject: 'propylene-glycol',
       },
     ]);
   });
@@ -104,6 +104,40 @@ describe('relativeSweetness', () => {
       expect(band[0]).toBeLessThanOrEqual(middle);
       expect(band[1]).toBeGreaterThanOrEqual(middle);
     }
+  });
+
+  it('lets glucose gain with strength, and no other sugar', () => {
+    const sweet = (species: 'glucose' | 'sucrose' | 'fructose') =>
+      solutionOf(species, { drySolidsMassFraction: 0.1 });
+    const strong = { sucroseEquivalencePercent: 20 };
+    expect(relativeSweetness(sweet('glucose'), strong).relativeSweetness).toBeCloseTo(0.906, 3);
+    for (const species of ['sucrose', 'fructose'] as const) {
+      expect(relativeSweetness(sweet(species), strong)).toEqual(relativeSweetness(sweet(species)));
+    }
+  });
+
+  it.each([
+    ['sucroseEquivalencePercent', 9, [10, 30]],
+    ['sucroseEquivalencePercent', 31, [10, 30]],
+    ['tastingConcentrationGPer100Ml', 4, [5, 15]],
+    ['tastingConcentrationGPer100Ml', 16, [5, 15]],
+  ])('warns with %s at %f', (parameter, value, limits) => {
+    const sugar = solutionOf('sucrose', { drySolidsMassFraction: 0.1 });
+    expect(relativeSweetness(sugar, { [parameter]: value }).warnings).toEqual([
+      { code: 'outside-tested-range', parameter, value, limits },
+    ]);
+  });
+
+  it.each([
+    ['sucroseEquivalencePercent', -0.1, [0, 60]],
+    ['sucroseEquivalencePercent', 61, [0, 60]],
+    ['tastingConcentrationGPer100Ml', 0.4, [0.5, 50]],
+    ['tastingConcentrationGPer100Ml', 51, [0.5, 50]],
+  ])('refuses %s of %f', (parameter, received, limits) => {
+    const sugar = solutionOf('sucrose', { drySolidsMassFraction: 0.1 });
+    expect(() => relativeSweetness(sugar, { [parameter]: received })).toThrow(
+      expect.objectContaining({ code: 'outside-range', parameter, received, limits }),
+    );
   });
 
   it('refuses plain water and a mouth of ice', () => {

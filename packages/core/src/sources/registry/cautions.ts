@@ -70,4 +70,22 @@ export const CAUTION_SOURCES = {
     kind: 'publication',
     did: 'Opening seen. The sugar alcohols to avoid were seen in a published table of excipients.',
   },
+  'ec-sweeteners-2021': {
+    authors: 'European Commission, Knowledge for Policy',
+    year: '2021',
+    title: 'Sugars and sweeteners, table of acceptable daily intakes',
+    address:
+      'https://knowledge4policy.ec.europa.eu/health-promotion-knowledge-gateway/sugars-sweeteners-7_en',
+    kind: 'publication',
+    did: 'Read, for the European Union. The limits of the United States were seen elsewhere; later European rises for acesulfame-K and saccharin are recalled and not used.',
+  },
+  'efsa-erythritol-2023': {
+    authors: 'European Food Safety Authority',
+    year: '2023',
+    title: 'Opinion on erythritol as a food additive',
+    container: 'EFSA Journal',
+    address: 'https://doi.org/10.2903/j.efsa.2023.8430',
+    kind: 'publication',
+    did: 'An index entry was seen: 0.5 g/kg of body weight a day.',
+  },
 } as const satisfies Readonly<Record<string, Source>>;

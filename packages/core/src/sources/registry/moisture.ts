@@ -1,4 +1,124 @@
 import type { Source } from '../types.js';
 
 /** Sources of moisture: sorption, films, viscosity. */
-export const MOISTURE_SOURCES = {} as const satisfies Readonly<Record<string, Source>>;
+export const MOISTURE_SOURCES = {
+  'williams-1955': {
+    authors: 'Williams, M. L., Landel, R. F. & Ferry, J. D.',
+    year: '1955',
+    title:
+      'The temperature dependence of relaxation mechanisms in amorphous polymers and other glass-forming liquids',
+    container: 'Journal of the American Chemical Society 77:3701–3707',
+    kind: 'publication',
+    did: 'The universal constants are quoted in a textbook of food process engineering.',
+  },
+  'viscosity-fit': {
+    authors: 'The Vitrose contributors',
+    year: '2026',
+    title: 'WLF constants of sugar, from syrups and from sucrose droplets',
+    kind: 'derivation',
+    did: 'Fitted to 40 points of sucrose and water, 12 to 190 K above the glass transition: rms 0.29 decades, worst 0.8. Candy mass lies halfway to the universal constants.',
+  },
+  'mathlouthi-genotelle-1995': {
+    authors: 'Mathlouthi, M. & Génotelle, J.',
+    year: '1995',
+    title: 'Rheological properties of sucrose solutions and suspensions',
+    container: 'Sucrose: Properties and Applications, Blackie',
+    kind: 'publication',
+    did: 'The equation is recalled, and was held against handbook rows: 3 % at 20 °C from 50 to 74 %.',
+  },
+  'viscosity-band': {
+    authors: 'The Vitrose contributors',
+    year: '2026',
+    title: 'How far the viscosity model errs',
+    kind: 'derivation',
+    did: 'From the rows of sucrose solutions, a recalled chart of glucose syrup, and the distance between the two WLF curves.',
+  },
+  'glass-points': {
+    authors: 'ASTM',
+    year: 'n.d.',
+    title: 'Working, softening and annealing points of glass',
+    container: 'Standards C965, C338 and C336',
+    kind: 'publication',
+    did: 'The viscosities that define the points are recalled.',
+  },
+  'downton-1982': {
+    authors: 'Downton, G. E., Flores-Luna, J. L. & King, C. J.',
+    year: '1982',
+    title: 'Mechanism of stickiness in hygroscopic, amorphous powders',
+    container: 'Industrial & Engineering Chemistry Fundamentals 21:447–451',
+    kind: 'publication',
+    did: 'The viscosity of a sticky surface and the distance over the glass transition are recalled.',
+  },
+  'zobrist-2011': {
+    authors:
+      'Zobrist, B., Soonsin, V., Luo, B. P., Krieger, U. K., Marcolli, C., Peter, T. & Koop, T.',
+    year: '2011',
+    title: 'Ultra-slow water diffusion in aqueous sucrose glasses',
+    container: 'Physical Chemistry Chemical Physics 13:3514–3526',
+    kind: 'publication',
+    did: 'The coefficients of water activity and of diffusion were seen in public code.',
+  },
+  'sorption-fit': {
+    authors: 'The Vitrose contributors',
+    year: '2026',
+    title: 'GAB isotherms of amorphous sucrose, glucose syrup solids and sorbitol',
+    kind: 'derivation',
+    did: 'Sucrose fitted to the equation of Zobrist and others (worst 0.4 %), the others to four rows each of Sloan and Labuza (0.7 %).',
+  },
+  'bronlund-paterson-2004': {
+    authors: 'Bronlund, J. & Paterson, T.',
+    year: '2004',
+    title:
+      'Moisture sorption isotherms for crystalline, amorphous and predominantly crystalline lactose powders',
+    container: 'International Dairy Journal 14:247–254',
+    kind: 'publication',
+    did: 'The isotherm of amorphous lactose is recalled; it gives 6.6 g at 0.37 where 6.8 is printed elsewhere.',
+  },
+  'labuza-hyman-1998': {
+    authors: 'Labuza, T. P. & Hyman, C. R.',
+    year: '1998',
+    title: 'Moisture migration and control in multi-domain foods',
+    container: 'Trends in Food Science & Technology 9:47–55',
+    kind: 'publication',
+    did: 'The equation of moisture through a film along a straight isotherm is recalled.',
+  },
+  'moisture-band': {
+    authors: 'The Vitrose contributors',
+    year: '2026',
+    title: 'How far sorption and wrap life err',
+    kind: 'derivation',
+    did: 'Judged from the spread of isotherms in print, of films, and of packs against their films.',
+  },
+  'food-packages': {
+    authors: '',
+    year: 'n.d.',
+    title: 'Food Package Engineering, table 11.2',
+    container: 'Chapter of a handbook of biosystems engineering',
+    kind: 'publication',
+    did: 'The table was seen; authors and year were not noted.',
+  },
+  'biscuit-wraps-1999': {
+    authors: '',
+    year: '1999',
+    title: 'Biscuit wraps: water vapour through films, laminates and packs',
+    container: 'Journal of Plastic Film & Sheeting 15(1)',
+    kind: 'publication',
+    did: 'The abstract was seen; the authors and the exact title were not noted.',
+  },
+  'films-2019': {
+    authors: '',
+    year: '2019',
+    title: 'Review of polymers for packaging, table 1',
+    container: 'Materials 12(3):471',
+    address: 'https://pmc.ncbi.nlm.nih.gov/articles/PMC6384613/',
+    kind: 'publication',
+    did: 'Table 1 was seen; the authors and the exact title were not noted.',
+  },
+  'recalled-films': {
+    authors: '',
+    year: 'n.d.',
+    title: 'Water vapour through foil, waxed paper, paper and coated cellulose, recalled',
+    kind: 'practice',
+    did: 'Recalled and not found again.',
+  },
+} as const satisfies Readonly<Record<string, Source>>;

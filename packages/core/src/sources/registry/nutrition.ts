@@ -1,4 +1,112 @@
 import type { Source } from '../types.js';
 
 /** Sources of the food label: energy, claims, guides. */
-export const NUTRITION_SOURCES = {} as const satisfies Readonly<Record<string, Source>>;
+export const NUTRITION_SOURCES = {
+  'us-21-cfr-101-9': {
+    authors: 'United States Food and Drug Administration',
+    year: '2024',
+    title: 'Nutrition labeling of food',
+    container: 'Code of Federal Regulations, title 21, section 101.9',
+    address:
+      'https://www.ecfr.gov/current/title-21/chapter-I/subchapter-B/part-101/subpart-A/section-101.9',
+    kind: 'publication',
+    did: 'Only the opening could be read. Polyol factors and rounding seen quoted on secondary pages; general factors and paragraph numbers recalled.',
+  },
+  'us-21-cfr-101-12': {
+    authors: 'United States Food and Drug Administration',
+    year: '2024',
+    title: 'Reference amounts customarily consumed per eating occasion',
+    container: 'Code of Federal Regulations, title 21, section 101.12',
+    kind: 'publication',
+    did: 'Seen in a transcription of the table. Federal Register 63:1078 (1998), read, proposes to widen the row of hard candy.',
+  },
+  'us-21-cfr-101-60': {
+    authors: 'United States Food and Drug Administration',
+    year: '2024',
+    title: 'Nutrient content claims for the calorie content of foods',
+    container: 'Code of Federal Regulations, title 21, section 101.60; sugar content too',
+    kind: 'publication',
+    did: 'Quoted in a textbook of food law and in a labelling guide of the administration; paragraph numbers recalled.',
+  },
+  'fda-allulose-2020': {
+    authors: 'United States Food and Drug Administration',
+    year: '2020',
+    title: 'Guidance on the declaration of allulose and of calories from allulose',
+    container: 'Guidance for industry, October 2020',
+    kind: 'publication',
+    did: 'Quoted elsewhere: 0.4 kcal/g, carbohydrate but neither total nor added sugars.',
+  },
+  'us-21-cfr-184-1835': {
+    authors: 'United States Food and Drug Administration',
+    year: '2024',
+    title: 'Sorbitol',
+    container: 'Code of Federal Regulations, title 21, section 184.1835',
+    kind: 'publication',
+    did: 'Quoted elsewhere: 99 % in hard candy, a statement where 50 g a day may be eaten.',
+  },
+  'us-21-cfr-180-25': {
+    authors: 'United States Food and Drug Administration',
+    year: '2024',
+    title: 'Mannitol',
+    container: 'Code of Federal Regulations, title 21, section 180.25',
+    kind: 'publication',
+    did: 'A copy of part 180 was seen: 5 % in hard candy, 98 % in pressed mints, a statement where 20 g a day may be eaten.',
+  },
+  'eu-1169-2011-annex-1': {
+    authors: 'European Union',
+    year: '2011',
+    title: 'Regulation (EU) No 1169/2011, Annex I',
+    container: 'Official Journal of the European Union',
+    kind: 'publication',
+    did: 'Notes on it were seen: what sugars, carbohydrate and polyols are. Salt as sodium times 2.5 is recalled.',
+  },
+  'eu-1169-2011-annex-14': {
+    authors: 'European Union',
+    year: '2011',
+    title: 'Regulation (EU) No 1169/2011, Annex XIV',
+    container: 'Official Journal of the European Union',
+    kind: 'publication',
+    did: 'A copy of the energy factors was seen, and the same factors in a French order of 2010.',
+  },
+  'eu-1924-2006-annex': {
+    authors: 'European Union',
+    year: '2006',
+    title: 'Regulation (EC) No 1924/2006, Annex',
+    container: 'Official Journal of the European Union',
+    address: 'https://www.legislation.gov.uk/eur/2006/1924/annex/division/10/adopted?view=plain',
+    kind: 'publication',
+    did: 'Conditions seen in a copy of one division and in notes; reduced sugars recalled.',
+  },
+  'eu-guidance-2012': {
+    authors: 'European Commission',
+    year: '2012',
+    title: 'Guidance document on tolerances for nutrient values declared on a label',
+    kind: 'publication',
+    did: 'Title page seen; the rounding figures are recalled.',
+  },
+  'livesey-2003': {
+    authors: 'Livesey, G.',
+    year: '2003',
+    title:
+      'Health potential of polyols as sugar replacers, with emphasis on low glycaemic properties',
+    container: 'Nutrition Research Reviews 16:163–191',
+    address:
+      'https://www.cambridge.org/core/journals/nutrition-research-reviews/article/health-potential-of-polyols-as-sugar-replacers-with-emphasis-on-low-glycaemic-properties/51B0744C8573925A7A74FF2AD87429F9',
+    kind: 'publication',
+    did: 'Abstract read: glycaemic indices of sucrose and the sugar alcohols, and that mixtures add up.',
+  },
+  'gi-lists': {
+    authors: '',
+    year: 'n.d.',
+    title: 'Two public lists of glycaemic indices',
+    kind: 'practice',
+    did: 'Seen; neither names its own source.',
+  },
+  'recalled-nutrition': {
+    authors: '',
+    year: 'n.d.',
+    title: 'Energy factors, legal limits and glycaemic indices, recalled',
+    kind: 'practice',
+    did: 'Recalled from food law and tables and not found again: look them up before printing.',
+  },
+} as const satisfies Readonly<Record<string, Source>>;

@@ -41,6 +41,21 @@ export const SYRUP_SOURCES = {
     kind: 'publication',
     did: 'Seen.',
   },
+  'eu-2001-111': {
+    authors: 'Council of the European Union',
+    year: '2001',
+    title: 'Directive 2001/111/EC relating to certain sugars intended for human consumption',
+    container: 'Annex, part A',
+    kind: 'publication',
+    did: 'Figures of glucose syrups and of invert sugar solution seen in a national food code; that of invert sugar syrup recalled.',
+  },
+  'us-21-cfr-184-1444': {
+    authors: 'United States Food and Drug Administration',
+    year: 'n.d.',
+    title: 'Code of Federal Regulations, title 21, section 184.1444: maltodextrin',
+    kind: 'publication',
+    did: 'Seen.',
+  },
   'syrup-profile-fit': {
     authors: 'The Vitrose contributors',
     year: '2026',

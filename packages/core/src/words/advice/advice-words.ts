@@ -132,6 +132,47 @@ export const ADVICE_WORDS = {
     title: '{ingredient} does not stand this heat',
     text: ['It goes in at {additionC} and breaks down from {maxAdditionC}.'],
   },
+  'never-boils': {
+    title: 'This hob never gets there',
+    text: ['Before the stop the pan loses as much heat to the room as the hob gives it.'],
+  },
+  'reading-lags': {
+    title: 'Your thermometer is slow for this flame',
+    text: [
+      'At full heat it climbs {rateKPerMin} at the stop, and the reading is {lagK} behind.',
+      'Turned down it is {lagTurnedDownK}.',
+    ],
+  },
+  'acid-too-early': {
+    title: 'Acid in the boil softens it',
+    text: [
+      'About {invertedFraction} of the sucrose splits into invert sugar before the stop: the mass yellows, and the {sweet} softens {costsK} lower.',
+      'Acid goes in last, off the heat.',
+    ],
+  },
+  'much-water': {
+    title: 'More water than the sugar needs',
+    text: [
+      'There is {waterG} of water; {neededWaterG} dissolves the sugar.',
+      'Boiling the rest away takes about {longerMin}.',
+    ],
+  },
+  'may-grain': {
+    title: 'It may grain',
+    titles: { 'may-disappoint': 'It is near certain to grain' },
+    text: [
+      'That would be {where}.',
+      'The doctor (what keeps it from graining) is {doctorShare} of the solids.',
+      'An estimate: the time is good to a factor of ten.',
+    ],
+  },
+  'less-sweet-than-sugar': {
+    title: 'Less sweet than sugar',
+    text: [
+      'About {sweetness} times as sweet as sugar.',
+      'If you want more, start with half the strong sweetener you reckon it needs, and taste; limits are local.',
+    ],
+  },
   'sugar-burns': {
     title: 'Sugar burns up there',
     text: ['The stop is {readingC}; from {limitC} sugar browns fast and turns bitter.'],

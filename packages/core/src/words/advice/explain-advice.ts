@@ -121,10 +121,18 @@ function spokenNames(
   const spoken: Record<string, string> = {};
   for (const [key, id] of Object.entries(names)) {
     if (key === 'stage') spoken[key] = stageName(id, options);
+    else if (key === 'where') spoken[key] = WHERE_IT_GRAINS[id as keyof typeof WHERE_IT_GRAINS];
     else spoken[key] = key === 'place' ? id : ingredientName(id, options);
   }
   return spoken;
 }
+
+/** Where a mass grains. */
+const WHERE_IT_GRAINS = {
+  process: 'while you work it',
+  wrapped: 'in the store, wrapped',
+  open: 'bare in the air of the store',
+} as const;
 
 function isOfStore({ path }: Change): boolean {
   return path.startsWith('/store/');

@@ -58,6 +58,8 @@ export const CAUTION_WORDS = {
       'Food grade only, in grams for each kilogram of {sweets}, never in drops or spoons.',
       'A teaspoon of wintergreen or eucalyptus oil can poison a child, less of camphor: no camphor in {sweets} at all. Cinnamon oil swallowed neat has poisoned a child.',
       'Strong cinnamon, clove and menthol hurt skin, mouth, eyes and airways. Menthol stays under about 0.04 %.',
+      'What a body bears in a day for each of its kilograms: 4 mg of menthol, 2.5 mg of the eugenol in clove, 0.1 mg of the coumarin in cassia.',
+      'The vapour of many oils catches from {48C} to {60C}: flame out, mass at {125C} or below, face back.',
     ],
     defer: 'Swallowed? Phone a poison line at once. Limits are set by local food law.',
     moments: ['weighing', 'pouring'], grade: 'memory',
@@ -178,6 +180,16 @@ export const CAUTION_WORDS = {
       'Add them only to a mass at {120C} or below. Isomalt is poured hotter: take acesulfame-K there.',
     ],
     moments: ['hot', 'pouring'], grade: 'secondary', source: 'bfr-sucralose-2019',
+  },
+  'sweetener-daily-limits': {
+    title: 'Strong sweeteners have a limit for the day',
+    text: [
+      'In mg for each kilogram of body weight, in the European Union: aspartame 40, sucralose 15, acesulfame-K 9, cyclamate 7, saccharin 5, neohesperidine 5, advantame 5, steviol 4, neotame 2.',
+      'The United States take 50 for aspartame, 15 for acesulfame-K and saccharin, 5 for sucralose. Erythritol: 0.5 g.',
+      'A child of {20Kg} reaches each at a third of what a grown-up of {60Kg} may have. Weigh on a fine scale.',
+    ],
+    defer: 'Limits differ by country and are revised: look up those in force.',
+    moments: ['buying', 'weighing', 'giving'], grade: 'secondary', source: 'ec-sweeteners-2021',
   },
   'honey-under-one': {
     title: 'No honey under one year',

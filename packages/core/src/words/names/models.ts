@@ -17,6 +17,13 @@ export const MODEL_NAMES = {
   glass: 'How warm it stays hard (glass point)',
   sweetness: 'Sweetness beside sugar',
   'polyol-guide': 'Sugar alcohols in one sitting',
+  heat: 'Heat and minutes',
+  browning: 'What the heat does to the colour',
+  inversion: 'What acid does to the sugar',
+  sourness: 'How sour it is',
+  moisture: 'What the air does to it',
+  'wrap-life': 'How long the wrap holds',
+  graining: 'Graining',
 } as const satisfies Catalogue['models'];
 
 /** How the air pressure at the pan is known. */

@@ -3,6 +3,7 @@ import { SHOP_NAMES } from '../../job/batch/shop-names.js';
 import { INGREDIENT_IDS } from '../../matter/ingredients/index.js';
 import { ingredientName } from './ingredients.js';
 import { notTheSameAs } from './not-the-same.js';
+import { placeOf } from './places.js';
 import { shopName } from './shop-names.js';
 import { SHOP_NOTES } from './shop-notes.js';
 import { speciesName } from './species.js';
@@ -82,6 +83,13 @@ it('tells apart what people take for one another', () => {
   expect(notTheSameAs('sodium-bicarbonate').join(' ')).toContain('baking powder');
   expect(notTheSameAs('sucrose').join(' ')).toContain('starch');
   expect(notTheSameAs('salt')).toEqual([]);
+});
+
+it('names the fields of a wrap and of a powder', () => {
+  expect(placeOf('/wrap/sealFactor').field).toBe('how well it is sealed');
+  expect(placeOf('/wrap/areaCm2').field).toBe('the area of the film');
+  expect(placeOf('/hob')).toEqual({ place: 'the hob', field: 'the hob', key: 'hob' });
+  expect(placeOf('/formula/2/makeUpWaterFor').field).toBe('the water for a powder');
 });
 
 it('names species and measures', () => {

@@ -53,6 +53,13 @@ const FIELDS = {
   count: 'the number of pieces',
   form: 'how it lies in the spoon',
   sealFactor: 'how well it is sealed',
+  areaCm2: 'the area of the film',
+  makeUpWaterFor: 'the water for a powder',
+  pH: 'the pH',
+  syrupPH: "the syrup's own pH",
+  targetPH: 'the pH wanted',
+  waterGPerMl: 'the water in each ml of syrup',
+  acidsFromS: 'when the acid joins',
 } as const;
 
 /** A place of the document in words. */

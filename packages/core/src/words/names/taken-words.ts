@@ -12,6 +12,7 @@ export const TAKEN_WORDS = {
   'formula/*/measure/form': 'Spoons and cups of {lines}: {value}',
   'formula/*/when': 'In the pan from the {value}: {lines}',
   'handling/stirredAfterBoil': 'Nobody stirs after the boil',
+  hob: 'Your hob boils half a litre of cold water in four minutes; others take two to eight',
   kitchen: 'The air is what your reading in boiling water makes of it',
   'kitchen/elevationM': 'Your kitchen lies at sea level',
   'kitchen/seaLevelPressurePa': 'An ordinary day: {value} at sea level',
@@ -27,6 +28,7 @@ export const TAKEN_WORDS = {
   'store/temperatureC': 'The store is as warm as your room: {value}',
   'thermometer/boilingWaterReadingC': 'Your thermometer is right',
   'thermometer/kind': 'Your thermometer is a {value}',
+  'wrap/sealFactor': 'For its seals the film lets through more, times {range}',
   wrap: 'No wrapper is counted on',
 } as const satisfies Catalogue['taken'];
 

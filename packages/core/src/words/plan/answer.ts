@@ -11,10 +11,10 @@ import type { AnswerLine, SectionId } from './types.js';
 /** The five lines a cook needs first; everything else opens from the line it explains. */
 export function answerOf(plan: PlanDocument, options: DisplayOptions): readonly AnswerLine[] {
   return [
-    line('stop', 'Stop at', stopLine(plan, options), ['kitchen', 'steps', 'models']),
+    line('stop', 'Stop at', stopLine(plan, options), ['kitchen', 'steps', 'time', 'models']),
     line('weighs', 'Pan weighs', weighsLine(plan, options), ['composition', 'steps']),
-    line('makes', 'Makes', makesLine(plan, options), ['formula', 'yield']),
-    line('keeps', 'Keeps', keepsLine(plan, options), ['keeping']),
+    line('makes', 'Makes', makesLine(plan, options), ['formula', 'windows', 'yield', 'label']),
+    line('keeps', 'Keeps', keepsLine(plan, options), ['keeping', 'acid']),
     line('watch', 'Watch', watchLine(plan, options), ['advice', 'steps', 'cautions']),
   ];
 }

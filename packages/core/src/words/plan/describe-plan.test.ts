@@ -35,9 +35,13 @@ describe('the page', () => {
 
   it('in US units reads like this', () => {
     const { text } = describePlan(LEMON_DROPS, { units: 'us' });
-    const head = text.slice(0, text.indexOf('Before anything'));
-    const middle = text.slice(text.indexOf('Formula'), text.indexOf('What it is made of'));
-    expect(head + middle).toBe(LEMON_DROPS_US);
+    const part = (from: string, to: string) => text.slice(text.indexOf(from), text.indexOf(to));
+    expect(
+      text.slice(0, text.indexOf('Before anything')) +
+        part('Formula', 'What it is made of') +
+        part('Against the clock', 'What comes out') +
+        part('How it keeps', 'Buying, giving'),
+    ).toBe(LEMON_DROPS_US);
   });
 
   it('fits a terminal: 78 columns, plain signs only, nothing left open', () => {

@@ -1,14 +1,19 @@
 import type { PlanDocument } from '../../job/plan/types.js';
 import { isUs } from '../text/region.js';
 import type { DisplayOptions } from '../types.js';
+import { acidLines } from './acid-section.js';
 import { answerOf } from './answer.js';
 import { defaultLines } from './defaults-section.js';
 import { adviceLines, modelLines, warningLines } from './how-we-know.js';
+import { keepingLines } from './keeping-section.js';
 import { kitchenLines } from './kitchen-section.js';
-import { compositionLines, formulaLines, keepingLines, yieldLines } from './mass-sections.js';
+import { labelLines } from './label-section.js';
+import { compositionLines, formulaLines, yieldLines } from './mass-sections.js';
 import { pageOf } from './page.js';
 import { otherCautionLines, stepLines, topCautionLines } from './steps-section.js';
+import { timeLines } from './time-section.js';
 import type { DescribedPlan, Section, SectionId } from './types.js';
+import { windowLines } from './windows-section.js';
 
 /**
  * A plan in words: five lines first, then everything that opens from them.
@@ -31,8 +36,12 @@ import type { DescribedPlan, Section, SectionId } from './types.js';
  * // ['Stop at', 'Pan weighs', 'Makes', 'Keeps', 'Watch']
  */
 export function describePlan(plan: PlanDocument, options: DisplayOptions = {}): DescribedPlan {
-  const answer = answerOf(plan, options);
   const sections = sectionsOf(plan, options);
+  const isThere = (id: SectionId) => sections.some((section) => section.id === id);
+  const answer = answerOf(plan, options).map((line) => ({
+    ...line,
+    opens: line.opens?.filter(isThere),
+  }));
   const name = plan.name ?? (isUs(options) ? 'Hard candy' : 'Boiled sweets');
   return { answer, sections, text: pageOf(name, answer, sections) };
 }
@@ -47,8 +56,12 @@ function sectionsOf(plan: PlanDocument, options: DisplayOptions): readonly Secti
     ...section('kitchen', 'The stop in your kitchen', kitchenLines(plan, options)),
     ...section('composition', 'What it is made of', compositionLines(plan, options)),
     ...section('steps', 'Steps', stepLines(plan, options)),
+    ...section('time', 'Against the clock', timeLines(plan, options)),
+    ...section('acid', 'Acid and sugar', acidLines(plan, options)),
+    ...section('windows', 'What it does at which temperature', windowLines(plan, options)),
     ...section('yield', 'What comes out', yieldLines(plan, options)),
     ...section('keeping', 'How it keeps', keepingLines(plan, options)),
+    ...section('label', 'For the label', labelLines(plan, options)),
     ...section('more-cautions', 'Buying, giving, keeping', otherCautionLines(plan, options)),
     ...section('defaults', 'Taken for granted', defaultLines(plan, options)),
     ...section('warnings', 'Asked beyond what was tested', warningLines(plan, options)),

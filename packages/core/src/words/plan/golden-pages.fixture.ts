@@ -28,8 +28,8 @@ What to change
     mass around it, but not enough. A pan 11.7 cm wide would do. [Take a pan
     11.7 cm wide] [Make 1.9 times as much]
   Worth knowing: The room makes bare sweets sticky. It is at 55 % humidity;
-    from 45 % on bare sweets take up water. Wrap within half an hour. [Work in
-    a room at 40 %]
+    from 30 % on bare sweets take up water. Wrap within half an hour. [Work in
+    a room at 30 % humidity]
 
 Formula
   232 g  sugar
@@ -79,14 +79,16 @@ Steps
    6. At 131 °C (268 °F) on your thermometer turn the heat down to about a
       third: the last degrees come fast.
    7. Stop at 143 °C · 289 °F on your thermometer, between 141 and 144. Heat
-      off. In cold water a drop shows threads that snap.
+      off. That is about 11 minutes after the cold pan goes on. The base of
+      the pan gives another 1.6 °C or so: allow for that, or stand the pan on
+      cold dry metal. In cold water a drop shows threads that snap.
       ! Never pour water on hot sugar.
    8. Weigh the pan: 1 172 g with everything, 392 g of it the mass. Heavier
       means more water is left.
       ! Weigh the hot pan with two hands. Scale beside the hob, on a dry
         heat-proof mat; pan, spoon and probe weighed before. Never a full or
         wide pan, no children near. Or weigh what you have poured.
-   9. Let it stand about 5 minutes, until it is clear and down to 125 °C
+   9. Let it stand until it is clear, about 5 minutes, and down to 125 °C
       (257 °F).
       ! A burn: cool running water for 20 minutes. It helps up to three hours
         later. No ice, butter or cream. Take off clothing and jewellery unless
@@ -98,13 +100,51 @@ Steps
   10. Last, stir in 5.0 g citric acid, between 115 °C (239 °F) and 122 °C
       (252 °F), within a minute.
       ! Acid powder burns eyes and lungs.
-  11. Pour at once, between 112 °C (234 °F) and 122 °C (252 °F).
+  11. Pour at once, between 105 °C (221 °F) and 122 °C (252 °F).
   12. Let it set in the room, never in the fridge: damp makes it sticky. Turn
       out at 43 °C (109 °F) or below.
   13. Wrap within 30 minutes of turning out, at 33 °C (91 °F) or below.
   14. Keep them closed and dry, at about 24 °C (75 °F).
   15. Tell whoever eats them what is in them.
       ! Not for children under 4.
+
+Against the clock
+  On your hob the stop comes about 11 minutes after the cold pan goes on (9 to
+    14, worked out here).
+  There it climbs about 15 °C a minute at full heat; turned down to a third
+    you can catch it. At full heat your thermometer would be about 2.4 °C
+    behind.
+  Minutes from the cold pan, and what your thermometer shows then:
+      3 min  first boil, 102 °C (216 °F)
+      9 min  turn the heat down, 131 °C (268 °F)
+     11 min  stop, 143 °C (289 °F)
+     16 min  clear after its rest, 131 °C (268 °F)
+     20 min  acid, 123 °C (253 °F)
+     21 min  pour, 121 °C (250 °F)
+
+Acid and sugar
+  In the boil, at pH 5 (lower is sourer), about 0.1 % of the sucrose splits
+    into glucose and fructose, called invert sugar (under 0.1 % to 1 %, worked
+    out here).
+  From the acid to the set sweet more of it splits (7.1 % to 74 %, worked out
+    here): rough, because so little water is left. That costs nothing now;
+    once the sweet takes back the water it used, it softens about 5 °C lower.
+  1.3 g of sodium citrate, a salt that tames acid, would make that about 30
+    times less and the taste a little less sharp.
+  It tastes as sour as 1.3 % of citric acid.
+
+What it does at which temperature
+  Runs into moulds by itself from 122 °C (252 °F) up.
+  Can be poured from 122 °C (252 °F) down to 106 °C (223 °F).
+  Can be folded and rolled to ropes from 93 °C (199 °F) down to 83 °C
+    (181 °F).
+  Can be pulled from 93 °C (199 °F) down to 64 °C (147 °F).
+  Can be cut and stamped from 83 °C (181 °F) down to 64 °C (147 °F).
+  Sticks to what it touches from 62 °C (144 °F) up.
+  Comes out of the mould at 43 °C (109 °F) or below.
+  Can be wrapped at 33 °C (91 °F) or below.
+  In this pan it pours for about 9 minutes (6 to 13, worked out here), enough
+    to fill the mould five times.
 
 What comes out
   397 g finished mass, of which 48 g stays on pan and tools (38 g to 60 g,
@@ -118,6 +158,21 @@ How it keeps
   You keep it at 24 °C (75 °F) and 55 % humidity, for 180 days.
   Each half per cent of water it takes up costs about 5 °C of that: close it
     well.
+  Bare, it softens in air of more than about 30 % humidity (25 % to 35 %,
+    worked out here); from 42 % on its skin is sticky.
+  Graining (sugar crystals where it should be glass): low while you work it,
+    low in its wrap, near certain bare. The times behind that are good to a
+    factor of ten.
+  Wrapped as you say it stays hard for about 210 days (71 to 640, from
+    memory).
+
+For the label
+  100 g by EU rules: 1 646 kJ (387 kcal), carbohydrate 95.9 g, of which sugars
+    70.5 g.
+  One piece: 95 kJ (22 kcal).
+  An estimate from the recipe, neither an analysis nor legal advice. Food law
+    differs and changes: check with your authority before you print or claim
+    anything. No figure here is about an illness.
 
 Buying, giving, keeping
   Say what is in it. Name nuts, peanut, milk, egg, soya, wheat-based syrup,
@@ -130,7 +185,8 @@ Taken for granted
   To be kept for 180 days (common practice).
   Left on the pan: a film, 25 to 40 g for each litre it holds (common
     practice).
-  Not given, so nothing is made of it: the mould (number of moulds); the hob.
+  Not given, so nothing is made of it: the mould (number of moulds); the pan
+    (capacity).
 
 How we know
   Weighing up what goes in and out: what goes in = what comes out. Worked out
@@ -147,6 +203,19 @@ How we know
     assumption. Quoted in print.
   Sweetness beside sugar: shares × sweetness, summed. From: assumption. Quoted
     in print.
+  Heat and minutes: heat in = heat kept + heat lost. From: Bubnik et al. 1995.
+    Worked out here.
+  What the heat does to the colour: L = ∫ k dt. From: an energy chosen here
+    between printed ones. Worked out here.
+  What acid does to the sugar: log k = 16.91 + log W − 5670/T − pH. From:
+    Vukov 1965 and public tables of acid constants. Worked out here.
+  How sour it is: acids beside citric, summed. Common practice.
+  What the air does to it: m(aw) = Σ xᵢ·mᵢ(aw). From: Zobrist et al. 2011 and
+    a fit made here to printed isotherms. Worked out here.
+  How long the wrap holds: t = b·W/(P·A·p₀). From: Labuza & Hyman 1998. From
+    memory.
+  Graining: log t = a − s·(T − T₀). From: a fit made here to spun sugar.
+    Worked out here.
 `;
 
 /** The whole page of the isomalt drops, metric. */
@@ -233,6 +302,24 @@ Steps
         piece is 97 % of the guide for such a child. Ask a physician where it
         matters.
 
+Against the clock
+  Nobody said which hob. On one like most the stop comes about 13 minutes
+    after the cold pan goes on (5 to 32, worked out here).
+  There it climbs about 5 °C a minute at full heat, slowly enough to catch.
+  Minutes from the cold pan, and what your thermometer shows then:
+      4 min  first boil, 102 °C (216 °F)
+     13 min  stop, 161 °C (322 °F)
+     18 min  clear after its rest, 146 °C (295 °F)
+     25 min  colour and flavour, 125 °C (257 °F)
+     26 min  pour, 123 °C (253 °F)
+
+What it does at which temperature
+  Runs into moulds by itself from 100 °C (212 °F) up.
+  Can be poured from 100 °C (212 °F) down to 84 °C (183 °F).
+  Comes out of the mould at 21 °C (70 °F) or below.
+  Can be wrapped at 11 °C (52 °F) or below.
+  In this pan it pours for about 9 minutes (6 to 13, worked out here).
+
 What comes out
   414 g finished mass, of which 48 g stays on pan and tools (38 g to 60 g).
   366 g in 62 whole pieces.
@@ -247,6 +334,20 @@ How it keeps
   You keep it at 24 °C (75 °F), for 90 days.
   Each half per cent of water it takes up costs about 5 °C of that: close it
     well.
+  How soon a mass that is mostly not sucrose grains nobody has measured: no
+    estimate.
+  Say how each piece is wrapped, and the days are worked out.
+
+For the label
+  100 g by EU rules: 1 002 kJ (240 kcal), carbohydrate 99 g, of which sugars
+    0 g, sugar alcohols 99 g.
+  99 % of it is added sugar alcohols: above 10 % the label says that eating
+    much of it may be laxative.
+  ‘sugar-free’ needs an analysis (sugars, g in 100 g: 0, at most 0.5): isomalt
+    frees sugar in heat and acid, so the finished sweet decides.
+  An estimate from the recipe, neither an analysis nor legal advice. Food law
+    differs and changes: check with your authority before you print or claim
+    anything. No figure here is about an illness.
 
 Buying, giving, keeping
   Information, not medical advice. 'Sugar-free' is neither free of
@@ -255,6 +356,9 @@ Buying, giving, keeping
 
 Taken for granted
   The air is what your reading in boiling water makes of it (an assumption).
+  Your hob boils half a litre of cold water in four minutes; others take two
+    to eight (an assumption).
+  No wrapper is counted on (an assumption).
 
 Asked beyond what was tested
   The strength of the syrup: 99.6 % here, tested from 10 % to 99.5 %. The
@@ -269,9 +373,11 @@ How we know
     practice. Worked out here.
   How warm it stays hard (glass point): Gordon–Taylor on a Fox mix. From:
     assumption. Quoted in print.
+  Heat and minutes: heat in = heat kept + heat lost. From: Bubnik et al. 1995.
+    Worked out here.
 `;
 
-/** Head, formula and kitchen of the lemon drops for a reader in US units. */
+/** What has a unit in it, for a reader in US units. */
 export const LEMON_DROPS_US = `Harbour lemon drops
 
 Stop at     290 °F · 143 °C on your thermometer, between 286 and 291.
@@ -303,5 +409,64 @@ The stop in your kitchen
   The mass itself is then at 288 °F (142 °C).
   The number is the recipe's own; what may be off is the way to your kitchen
     and the thermometer (288 to 292, worked out here).
+
+Against the clock
+  On your stove the stop comes about 11 minutes after the cold pan goes on (9
+    to 14, worked out here).
+  There it climbs about 26 °F a minute at full heat; turned down to a third
+    you can catch it. At full heat your thermometer would be about 4 °F
+    behind.
+  Minutes from the cold pan, and what your thermometer shows then:
+      3 min  first boil, 216 °F (102 °C)
+      9 min  turn the heat down, 268 °F (131 °C)
+     11 min  stop, 290 °F (143 °C)
+     16 min  clear after its rest, 268 °F (131 °C)
+     20 min  acid, 253 °F (123 °C)
+     21 min  pour, 249 °F (121 °C)
+
+Acid and sugar
+  In the boil, at pH 5 (lower is sourer), about 0.1 % of the sucrose splits
+    into glucose and fructose, called invert sugar (under 0.1 % to 1 %, worked
+    out here).
+  From the acid to the set candy more of it splits (7.1 % to 74 %, worked out
+    here): rough, because so little water is left. That costs nothing now;
+    once the candy takes back the water it used, it softens about 9 °F lower.
+  1.3 g of sodium citrate, a salt that tames acid, would make that about 30
+    times less and the taste a little less sharp.
+  It tastes as sour as 1.3 % of citric acid.
+
+What it does at which temperature
+  Runs into molds by itself from 251 °F (122 °C) up.
+  Can be poured from 251 °F (122 °C) down to 222 °F (106 °C).
+  Can be folded and rolled to ropes from 199 °F (93 °C) down to 181 °F
+    (83 °C).
+  Can be pulled from 199 °F (93 °C) down to 148 °F (64 °C).
+  Can be cut and stamped from 181 °F (83 °C) down to 148 °F (64 °C).
+  Sticks to what it touches from 144 °F (62 °C) up.
+  Comes out of the mold at 110 °F (43 °C) or below.
+  Can be wrapped at 92 °F (33 °C) or below.
+  In this pan it pours for about 9 minutes (6 to 13, worked out here), enough
+    to fill the mold five times.
+
+How it keeps
+  Stays hard up to about 110 °F (43 °C), its glass point (95 to 124, quoted in
+    print).
+  You keep it at 75 °F (24 °C) and 55 % humidity, for 180 days.
+  Each half per cent of water it takes up costs about 9 °F of that: close it
+    well.
+  Bare, it softens in air of more than about 30 % humidity (25 % to 35 %,
+    worked out here); from 42 % on its skin is sticky.
+  Graining (sugar crystals where it should be glass): low while you work it,
+    low in its wrap, near certain bare. The times behind that are good to a
+    factor of ten.
+  Wrapped as you say it stays hard for about 210 days (71 to 640, from
+    memory).
+
+For the label
+  100 g by US rules: 388 kcal, carbohydrate 95.9 g, of which sugars 70.5 g.
+  One piece: 23 kcal.
+  An estimate from the recipe, neither an analysis nor legal advice. Food law
+    differs and changes: check with your authority before you print or claim
+    anything. No figure here is about an illness.
 
 `;

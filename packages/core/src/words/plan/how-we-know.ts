@@ -42,6 +42,6 @@ export function modelLines(plan: PlanDocument, options: DisplayOptions): readonl
     const sources = model.sources.map(shortCitation).filter((source) => source !== grade);
     const from = sources.length === 0 ? '' : ` From: ${listed(sources)}.`;
     const equation = spelled(model.equation.replace(/\.$/, ''), options);
-    return [`${MODEL_NAMES[id]}: ${equation}.${from} ${capitalised(grade)}.`];
+    return [`${spelled(MODEL_NAMES[id], options)}: ${equation}.${from} ${capitalised(grade)}.`];
   });
 }

@@ -7,7 +7,6 @@ import { formatFraction, formatMass, formatMoisture } from '../units/amounts.js'
 import { formatByKey } from '../units/by-key.js';
 import { formatNumber } from '../units/number.js';
 import { shownShares } from '../units/shares.js';
-import { formatReading } from '../units/temperature.js';
 import { type ThingToWeigh, thingsToWeigh } from './lines.js';
 import { trustIn } from './trust.js';
 
@@ -119,16 +118,5 @@ function polyolLines({ polyols }: PlanDocument, options: DisplayOptions): readon
       : [
           `For a child of ${formatByKey('childKg', 20, options)} the guide for one sitting is ${childPieces === 0 ? 'less than one piece' : `${formatNumber(childPieces, 0, options)} piece${childPieces === 1 ? '' : 's'}`}. Information, not advice.`,
         ]),
-  ];
-}
-
-/** Whether it stays hard. */
-export function keepingLines(plan: PlanDocument, options: DisplayOptions): readonly string[] {
-  const { glassTransitionC, storeC, storeRelativeHumidity, forDays } = plan.keeping;
-  const degrees = (value: number) => formatByKey('glassTransitionC', value, options);
-  return [
-    `Stays hard up to about ${degrees(glassTransitionC.value)}, its glass point${trustIn(plan, glassTransitionC, (value) => formatReading(value, 0, options))}.`,
-    `You keep it at ${formatByKey('storeC', storeC, options)}${storeRelativeHumidity === undefined ? '' : ` and ${formatFraction(storeRelativeHumidity, options)} humidity`}, for ${formatByKey('forDays', forDays, options)}.`,
-    `Each half per cent of water it takes up costs about ${formatByKey('K', 5, options)} of that: close it well.`,
   ];
 }

@@ -1,6 +1,7 @@
 import type { Span } from '../../foundation/results/types.js';
 import type { PlanModelId } from '../../job/plan/models.js';
 import type { Figure, PlanDocument, PlanModel } from '../../job/plan/types.js';
+import { ISOMALT_LABEL, SUGAR_LABEL } from './labels.fixture.js';
 
 function figure(value: number, model: PlanModelId, band: Span = [value, value]): Figure {
   return { value, band, model };
@@ -113,8 +114,76 @@ export const LEMON_DROPS: PlanDocument = {
     storeRelativeHumidity: 0.55,
     forDays: 180,
     marginK: figure(19.2, 'glass', [11.2, 27.2]),
+    air: {
+      ownRelativeHumidity: figure(0.18, 'moisture', [0.16, 0.21]),
+      criticalRelativeHumidity: figure(0.3, 'moisture', [0.25, 0.35]),
+      sticksFromRelativeHumidity: 0.36,
+      stickyAtRelativeHumidity: 0.42,
+    },
+    wrap: { kind: 'days', days: figure(212, 'wrap-life', [71, 640]), fullDays: 201 },
   },
-  pour: { mouldMaxC: 220, flavourBelowC: 125, acidBetweenC: [115, 122], pourBetweenC: [112, 122] },
+  cooking: {
+    hob: 'timed',
+    hobIsAssumed: false,
+    powerIntoPanW: figure(654, 'heat', [589, 719]),
+    firstBoilMin: figure(3.1, 'heat', [2.3, 3.9]),
+    toStopMin: figure(11.3, 'heat', [8.5, 14.1]),
+    rateAtStopKPerMin: figure(14.7, 'heat', [11.7, 19.5]),
+    turnDownToFraction: 0.37,
+    lagK: figure(2.4, 'thermometer', [2, 3.3]),
+    lagTurnedDownK: 0.8,
+    carryOverK: figure(1.6, 'heat', [0.5, 2.4]),
+    moments: [
+      { id: 'first-boil', atMin: figure(3.1, 'heat'), hereC: 101.6, readingC: 102.4 },
+      { id: 'turn-down', atMin: figure(9.1, 'heat'), hereC: 130.3, readingC: 131.1 },
+      { id: 'stop', atMin: figure(11.3, 'heat'), hereC: 142.3, readingC: 143.1 },
+      { id: 'rest', atMin: figure(16.3, 'heat'), hereC: 130.5, readingC: 131.3 },
+      { id: 'acid', atMin: figure(20.2, 'heat'), hereC: 122, readingC: 122.8 },
+      { id: 'pour', atMin: figure(21.2, 'heat'), hereC: 120, readingC: 120.8 },
+    ],
+    path: [],
+    thermalLoadMin: figure(0.8, 'browning', [0.5, 1.2]),
+  },
+  inversion: {
+    pH: figure(5, 'inversion', [4.5, 5.5]),
+    earlyFraction: figure(0.0013, 'inversion', [0.0003, 0.0104]),
+    lateFraction: figure(0.186, 'inversion', [0.071, 0.735]),
+    earlyCostsK: 0,
+    lateCostsK: 4.8,
+    limitedByWater: false,
+    sournessMassFraction: figure(0.0126, 'sourness'),
+    finishedPH: figure(1.4, 'inversion', [1.2, 1.5]),
+    buffer: { sodiumCitrateG: 1.3, lateFraction: 0.0056, band: [0.0019, 0.0458] },
+  },
+  graining: {
+    kind: 'graining',
+    worst: 'process',
+    word: 'low',
+    process: { word: 'low', score: 4, days: figure(0.52, 'graining', [0.05, 5.2]) },
+    wrapped: { word: 'low', score: 0, days: figure(3.8e6, 'graining', [3.8e5, 3.8e7]) },
+    open: { word: 'near-certain', score: 100, days: figure(0.52, 'graining', [0.05, 5.2]) },
+    supersaturation: 12.3,
+    doctorMassFraction: 0.399,
+  },
+  windows: [
+    { id: 'deposit', lowC: 121.7 },
+    { id: 'pour-by-hand', lowC: 105.5, highC: 121.7 },
+    { id: 'fold', lowC: 82.9, highC: 92.9 },
+    { id: 'pull', lowC: 64.4, highC: 92.9 },
+    { id: 'stamp', lowC: 64.4, highC: 82.9 },
+    { id: 'stick', lowC: 62.2 },
+    { id: 'demould', highC: 43.2 },
+    { id: 'wrap', highC: 33.2 },
+  ],
+  label: SUGAR_LABEL,
+  pour: {
+    mouldMaxC: 220,
+    flavourBelowC: 125,
+    acidBetweenC: [115, 122],
+    pourBetweenC: [105, 122],
+    potLifeMin: figure(8.6, 'heat', [5.8, 12.9]),
+    poursInTime: 5,
+  },
   taste: { relativeSweetness: figure(0.78, 'sweetness', [0.72, 0.84]), leavesOut: [] },
   steps: [
     {
@@ -132,8 +201,13 @@ export const LEMON_DROPS: PlanDocument = {
     },
     { id: 'wash-walls', lines: [], numbers: {}, cautions: [] },
     { id: 'boil', lines: [], numbers: { firstBoilC: 101.6 }, cautions: ['unattended'] },
-    { id: 'turn-down', lines: [], numbers: { readingC: 131.1 }, cautions: [] },
-    { id: 'stop', lines: [], numbers: { readingC: 143.1 }, cautions: ['never-water-on-hot-mass'] },
+    { id: 'turn-down', lines: [], numbers: { readingC: 131.1, flameShare: 0.37 }, cautions: [] },
+    {
+      id: 'stop',
+      lines: [],
+      numbers: { readingC: 143.1, atMin: 11.3, carryOverK: 1.6 },
+      cautions: ['never-water-on-hot-mass'],
+    },
     {
       id: 'weigh-pan',
       lines: [],
@@ -147,7 +221,7 @@ export const LEMON_DROPS: PlanDocument = {
       numbers: { lowC: 115, highC: 122 },
       cautions: ['acid-powder'],
     },
-    { id: 'pour', lines: [], numbers: { lowC: 112, highC: 122 }, cautions: [] },
+    { id: 'pour', lines: [], numbers: { lowC: 105, highC: 122 }, cautions: [] },
     { id: 'set', lines: [], numbers: { demouldBelowC: 43.2, roomC: 24 }, cautions: [] },
     {
       id: 'wrap',
@@ -173,8 +247,8 @@ export const LEMON_DROPS: PlanDocument = {
     {
       code: 'sticky-room',
       severity: 'note',
-      numbers: { relativeHumidity: 0.55, limitRelativeHumidity: 0.45 },
-      remedies: [{ code: 'drier-room', changes: [], numbers: { relativeHumidity: 0.4 } }],
+      numbers: { relativeHumidity: 0.55, limitRelativeHumidity: 0.3 },
+      remedies: [{ code: 'drier-room', changes: [], numbers: { relativeHumidity: 0.3 } }],
     },
     {
       code: 'probe-not-covered',
@@ -211,7 +285,7 @@ export const LEMON_DROPS: PlanDocument = {
       grade: 'practice',
     },
     { path: '/mould/moulds', value: 'unknown', grade: 'assumed' },
-    { path: '/hob', value: 'unknown', grade: 'assumed' },
+    { path: '/pan/capacityMl', value: 'unknown', grade: 'assumed' },
   ],
   models: {
     given: { equation: 'as written', sources: [], grade: 'derived' },
@@ -238,6 +312,33 @@ export const LEMON_DROPS: PlanDocument = {
       equation: 'shares × sweetness, summed',
       sources: ['assumption'],
       grade: 'secondary',
+    },
+    heat: {
+      equation: 'heat in = heat kept + heat lost',
+      sources: ['bubnik-1995'],
+      grade: 'derived',
+    },
+    browning: { equation: 'L = ∫ k dt', sources: ['browning-energy-choice'], grade: 'derived' },
+    inversion: {
+      equation: 'log k = 16.91 + log W − 5670/T − pH',
+      sources: ['vukov-1965', 'acid-constant-tables'],
+      grade: 'derived',
+    },
+    sourness: {
+      equation: 'acids beside citric, summed',
+      sources: ['common-practice'],
+      grade: 'practice',
+    },
+    moisture: {
+      equation: 'm(aw) = Σ xᵢ·mᵢ(aw)',
+      sources: ['zobrist-2011', 'sorption-fit'],
+      grade: 'derived',
+    },
+    'wrap-life': { equation: 't = b·W/(P·A·p₀)', sources: ['labuza-hyman-1998'], grade: 'memory' },
+    graining: {
+      equation: 'log t = a − s·(T − T₀)',
+      sources: ['graining-time-fit'],
+      grade: 'derived',
     },
   },
 };
@@ -324,7 +425,36 @@ export const ISOMALT_DROPS: PlanDocument = {
     storeC: 24,
     forDays: 90,
     marginK: figure(-2.6, 'glass', [-10.6, 5.4]),
+    wrap: { kind: 'none', reason: 'not-given' },
   },
+  cooking: {
+    hob: 'timed',
+    hobIsAssumed: true,
+    powerIntoPanW: figure(694, 'heat', [312, 1527]),
+    firstBoilMin: figure(3.5, 'heat', [1.3, 8.7]),
+    toStopMin: figure(12.6, 'heat', [4.7, 31.6]),
+    rateAtStopKPerMin: figure(4.8, 'heat', [3.8, 6.4]),
+    turnDownToFraction: 1,
+    moments: [
+      { id: 'first-boil', atMin: figure(3.5, 'heat'), hereC: 101.6, readingC: 101.6 },
+      { id: 'stop', atMin: figure(12.6, 'heat'), hereC: 160.9, readingC: 160.9 },
+      { id: 'rest', atMin: figure(17.6, 'heat'), hereC: 146.2, readingC: 146.2 },
+      { id: 'colour-and-flavour', atMin: figure(25.3, 'heat'), hereC: 125, readingC: 125 },
+      { id: 'pour', atMin: figure(26.3, 'heat'), hereC: 122.8, readingC: 122.8 },
+    ],
+    path: [],
+    thermalLoadMin: figure(4, 'browning', [3, 5]),
+  },
+  inversion: undefined,
+  graining: { kind: 'none', reason: 'no-kinetic-data' },
+  windows: [
+    { id: 'deposit', lowC: 99.9 },
+    { id: 'pour-by-hand', lowC: 83.7, highC: 99.9 },
+    { id: 'demould', highC: 21.4 },
+    { id: 'wrap', highC: 11.4 },
+  ],
+  label: ISOMALT_LABEL,
+  pour: { ...LEMON_DROPS.pour, pourBetweenC: [84, 100], poursInTime: undefined },
   taste: { relativeSweetness: figure(0.55, 'sweetness', [0.45, 0.7]), leavesOut: [] },
   polyols: {
     massFraction: 0.99,
@@ -339,7 +469,7 @@ export const ISOMALT_DROPS: PlanDocument = {
       numbers: {},
       cautions: ['dogs-xylitol'],
     },
-    { id: 'stop', lines: [], numbers: { readingC: 160.9 }, cautions: [] },
+    { id: 'stop', lines: [], numbers: { readingC: 160.9, atMin: 12.6 }, cautions: [] },
     { id: 'weigh-pan', lines: [], numbers: { weighsAtStopG: 413 }, cautions: ['weighing-hot-pan'] },
     {
       id: 'flavour',
@@ -387,6 +517,14 @@ export const ISOMALT_DROPS: PlanDocument = {
       subject: 'propylene-glycol',
     },
   ],
-  defaults: [{ path: '/kitchen', value: 'from-the-boiling-water-reading', grade: 'assumed' }],
-  models: { boiling, glass: LEMON_DROPS.models.glass ?? boiling },
+  defaults: [
+    { path: '/kitchen', value: 'from-the-boiling-water-reading', grade: 'assumed' },
+    { path: '/hob', value: 'timed', grade: 'assumed' },
+    { path: '/wrap', value: 'none', grade: 'assumed' },
+  ],
+  models: {
+    boiling,
+    glass: LEMON_DROPS.models.glass ?? boiling,
+    heat: LEMON_DROPS.models.heat ?? boiling,
+  },
 };

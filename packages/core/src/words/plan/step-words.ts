@@ -6,6 +6,7 @@ export const STEP_WORDS = {
   'weigh-empty-pan': [
     'Weigh the pan empty, with spoon and probe: {emptyMassG}. | Weigh the pan empty, with spoon and probe, and write it down.',
   ],
+  'make-syrup': ['Stir {lines} to a smooth syrup in the pan; the rest joins it.'],
   dissolve: ['Warm {lines} gently and stir until no grain is left.'],
   'wash-walls': [
     'Put the lid on for two or three minutes, so that steam washes the wall of the pan.',
@@ -16,17 +17,20 @@ export const STEP_WORDS = {
   ],
   'add-hot': ['At about {atC}, put in {lines}. | Put in {lines}.'],
   'turn-down': [
-    'At {readingC} on your thermometer turn the heat down to about a third: the last degrees come fast.',
+    'At {readingC} on your thermometer turn the heat down to about {flame}: the last degrees come fast.',
   ],
   stop: [
     'Stop at {stop} on your thermometer, between {window}. Heat off.',
+    'That is about {atMin} after the cold pan goes on.',
+    'Your thermometer is still about {lagK} behind by then: stop that much earlier.',
+    'The base of the pan gives another {carryOverK} or so: allow for that, or stand the pan on cold dry metal.',
     'In cold water a drop shows {coldWater}.',
   ],
   'weigh-pan': [
     'Weigh the pan: {grossAtStopG} with everything, {weighsAtStopG} of it the mass. | Weigh what is in the pan: {weighsAtStopG}.',
     'Heavier means more water is left.',
   ],
-  rest: ['Let it stand about {minutes} minutes, until it is clear and down to {belowC}.'],
+  rest: ['Let it stand until it is clear, about {minutes} minutes, and down to {belowC}.'],
   colour: ['Stir in {lines}, at {belowC} or below.'],
   flavour: ['Flame out. Stir in {lines}, at {belowC} or below.'],
   acid: ['Last, stir in {lines}, between {lowC} and {highC}, within a minute.'],

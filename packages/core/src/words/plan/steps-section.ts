@@ -5,6 +5,7 @@ import { coldWaterDrop, isStage } from '../stages/stage-name.js';
 import { fillAll, listed } from '../text/fill.js';
 import type { DisplayOptions } from '../types.js';
 import { formatMass } from '../units/amounts.js';
+import { flameWords } from './flame-words.js';
 import { type ThingToWeigh, thingsToWeigh } from './lines.js';
 import { STEP_WORDS } from './step-words.js';
 import { stopText, windowText } from './stop-figures.js';
@@ -57,13 +58,20 @@ function stepText(plan: PlanDocument, step: PlannedStep, options: DisplayOptions
   }
   if (stageAtStop !== undefined && isStage(stageAtStop.id))
     names.coldWater = coldWaterDrop(stageAtStop.id, options);
-  const { demouldBelowC, wrapBelowC, roomC } = step.numbers;
-  const limitC = demouldBelowC ?? wrapBelowC;
-  const numbers =
-    limitC !== undefined && roomC !== undefined && roomC > limitC
-      ? { ...step.numbers, warmRoomC: roomC }
-      : step.numbers;
-  return fillAll(STEP_WORDS[step.id], { numbers, names }, options);
+  if (step.numbers.flameShare !== undefined) names.flame = flameWords(step.numbers.flameShare);
+  return fillAll(STEP_WORDS[step.id], { numbers: numbersOf(plan, step), names }, options);
+}
+
+/** A warm room is told where it is too warm, and minutes only where the hob is known. */
+function numbersOf({ cooking }: PlanDocument, { numbers }: PlannedStep): PlannedStep['numbers'] {
+  const { atMin, ...others } = numbers;
+  const { demouldBelowC, wrapBelowC, roomC = Number.NEGATIVE_INFINITY } = others;
+  const isTooWarm = roomC > (demouldBelowC ?? wrapBelowC ?? roomC);
+  return {
+    ...others,
+    ...(isTooWarm ? { warmRoomC: roomC } : {}),
+    ...(atMin === undefined || cooking?.hobIsAssumed ? {} : { atMin }),
+  };
 }
 
 function thingText({ massG, line }: ThingToWeigh, options: DisplayOptions): string {

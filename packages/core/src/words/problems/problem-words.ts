@@ -39,7 +39,6 @@ export const PROBLEM_WORDS = {
   'nothing-to-cook': 'There is nothing to boil. Add sugar, a syrup or a sugar alcohol.',
   'no-water':
     'There is too little water to dissolve it in. Add about a third of the mass of the sugar.',
-  'nothing-finished': 'Nothing is left for the pieces. Make the losses smaller.',
   'two-cavity-sizes': 'Two cavity sizes are given, here and in {also}. Keep one.',
   'piece-without-size': 'Give the size of a piece, in grams or as a cavity.',
   'below-first-boil': 'At that stop the mix does not boil yet. Ask for a hotter one.',

@@ -22,8 +22,9 @@ export function formatByKey(key: string, value: number, options: DisplayOptions)
   if (/([Ss]olids|dissolved)MassFraction$/.test(key))
     return `${formatNumber(value * 100, 1, options)} %`;
   if (/(Fraction|[Ss]hare|Humidity)$/.test(key)) return formatFraction(value, options);
+  if (key.endsWith('GPer100Ml')) return `${formatNumber(value, 1, options)} g in 100 ml`;
   if (key.endsWith('PerMl')) return `${formatNumber(value, 2, options)} g for each ml`;
-  const unit = /(Points|Per10K|Days|Min|Kg|Ml|Mm|Pa|[CKGMSW])$/.exec(key)?.[1];
+  const unit = /(Points|Per10K|KPerMin|Days|Min|Kg|Ml|Mm|Cm2|Pa|[CKGMSW])$/.exec(key)?.[1];
   switch (unit) {
     case 'C': {
       // In boiling water the tenths are the message; everywhere else they are noise.
@@ -34,6 +35,8 @@ export function formatByKey(key: string, value: number, options: DisplayOptions)
     case 'K':
     case 'Per10K':
       return formatDifference(value, options);
+    case 'KPerMin':
+      return `${formatDifference(value, options)} a minute`;
     case 'G':
       return formatMass(value, options);
     case 'Kg':
@@ -42,6 +45,8 @@ export function formatByKey(key: string, value: number, options: DisplayOptions)
       return formatVolume(value, options);
     case 'Mm':
       return formatLength(value, options);
+    case 'Cm2':
+      return `${formatNumber(value, 0, options)} cm²`;
     case 'Pa':
       return formatPressure(value, options);
     case 'M':

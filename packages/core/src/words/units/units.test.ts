@@ -32,6 +32,20 @@ describe('temperatures', () => {
   });
 });
 
+it('shows how fast it climbs in the degrees of the reader, a minute at a time', () => {
+  expect(formatByKey('rateKPerMin', 14.7, {})).toBe('15 °C a minute');
+  expect(formatByKey('rateKPerMin', 14.7, { units: 'us' })).toBe('26 °F a minute');
+  expect(formatByKey('rateKPerMin', 1.25, {})).toBe('1.3 °C a minute');
+  expect(formatByKey('rateKPerMin', 2.5, { locale: 'de' })).toBe('2,5 °C a minute');
+  // A minute alone is not a rate, and a rate is not a temperature.
+  expect(formatByKey('atMin', 14.7, {})).toBe('15 minutes');
+  expect(formatByKey('lagK', 14.7, {})).toBe('15 °C');
+});
+
+it('shows the film of a wrap as an area', () => {
+  expect(formatByKey('areaCm2', 29.6, {})).toBe('30 cm²');
+});
+
 describe('masses', () => {
   it('are whole from ten grams on and have tenths below', () => {
     expect(formatMass(1172.3)).toBe('1 172 g');

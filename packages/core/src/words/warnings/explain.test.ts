@@ -71,6 +71,36 @@ describe('every warning a model can raise', () => {
     );
     expect(
       explain({
+        code: 'shown-from-memory',
+        parameter: 'addedSweetness',
+        value: 0.4962,
+        limits: [0.4, 0.6],
+        subject: 'acesulfame-k',
+      }),
+    ).toBe(
+      'What acesulfame-K adds to the sweetness, 0.5 with sugar at 1, is worked out with figures from memory, not found again in print. Start with half and taste.',
+    );
+    expect(
+      explain({
+        code: 'shown-from-memory',
+        parameter: 'solubleMassFraction',
+        value: 0.5825,
+        limits: [0.546, 0.619],
+        subject: 'glucose',
+      }),
+    ).toBe(
+      'How much glucose water holds, 58 %, is a figure from memory, not found again in print.',
+    );
+    expect(
+      explain({
+        code: 'outside-tested-range',
+        parameter: 'tastingConcentrationGPer100Ml',
+        value: 20,
+        limits: [5, 15],
+      }),
+    ).toContain('How strong it is in the mouth: 20 g in 100 ml here, tested from 5 g in 100 ml');
+    expect(
+      explain({
         code: 'species-not-modelled',
         parameter: 'shareOfDrySolids',
         value: 0.001,

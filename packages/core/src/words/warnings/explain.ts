@@ -30,9 +30,13 @@ export function explain(warning: ModelWarning, options: DisplayOptions = {}): st
   };
   // The sweetness is a sum over all that is dry; what boils or keeps, over what is dissolved.
   if (parameter === 'shareOfDrySolids') names.tasteShare = share;
+  if (parameter === 'shareOfAcids') names.sourShare = share;
+  if (parameter === 'shareOfLabel') names.labelShare = share;
   if (subject !== undefined) {
     names.subject =
       code === 'shown-from-memory' ? ingredientName(subject, options) : speciesName(subject);
+    if (parameter === 'addedSweetness') names.sweetener = speciesName(subject);
+    if (parameter === 'solubleMassFraction') names.solute = speciesName(subject);
   }
   return fillAll(WARNING_WORDS[code], { names }, options);
 }

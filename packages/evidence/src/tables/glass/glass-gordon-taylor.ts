@@ -43,6 +43,7 @@ export const glassGordonTaylorTable = {
   ],
   tolerance: {
     text: '0.01, the printed digit; lactose and maltose are truncated in print.',
+    limits: [{ column: 'k', worst: 0.01 }],
   },
   notes: [
     'The rule is for sugars of one or two rings and for polyols; for maltodextrins it errs by −21 K at 8.2 g water per 100 g.',

@@ -69,7 +69,27 @@ export const glassViscosityTable = {
     { drySolidsPercent: 74, temperatureC: 20, viscosityMPaS: 1631.26, column: 'by strength' },
   ],
   tolerance: {
-    text: 'Formula within 3 % by strength at 20 °C, within 2 % by temperature from 25 to 100 °C.',
+    text: 'Formula within 3 % by strength at 20 °C, within 2 % by temperature from 25 to 100 °C; below that up to 14 % too thick.',
+    limits: [
+      {
+        column: 'viscosityMPaS',
+        worst: 0.03,
+        relative: true,
+        rows: { column: 'column', is: ['by strength'] },
+      },
+      {
+        column: 'viscosityMPaS',
+        worst: 0.02,
+        relative: true,
+        rows: { column: 'temperatureC', from: 25, to: 100 },
+      },
+      {
+        column: 'viscosityMPaS',
+        worst: 0.14,
+        relative: true,
+        rows: { column: 'temperatureC', from: 0, to: 20 },
+      },
+    ],
   },
   notes: [
     'By strength: relative viscosity times 1.002 mPa s.',

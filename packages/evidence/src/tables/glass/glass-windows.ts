@@ -33,7 +33,10 @@ export const glassWindowsTable = {
     { landmark: 'glass', viscosityPaS: 1000000000000, aboveTransitionByFitK: 0, aboveTransitionK: 0, aboveTransitionUniversalK: 0 },
     { landmark: 'wrap', viscosityPaS: 30000000000000, aboveTransitionByFitK: -10, aboveTransitionK: -10, aboveTransitionUniversalK: -10 },
   ],
-  tolerance: { text: '0.5 K on the recommended column.' },
+  tolerance: {
+    text: '0.5 K on the recommended column.',
+    limits: [{ column: 'aboveTransitionK', worst: 0.5 }],
+  },
   extra: {
     practice: [
       { what: 'end of the boil', lowC: 145, highC: 152, grade: 'secondary' },

@@ -38,6 +38,7 @@ export const grainingSaturationTable = {
   ],
   tolerance: {
     text: '0.1 points of total solids by the linear form; the forms differ by up to 0.3 at 2.',
+    limits: [{ column: 'totalSolidsAt20CPercent', worst: 0.1 }],
   },
   notes: [
     'Fitted to cane molasses; a stand-in for invert and glucose syrup.',

@@ -78,6 +78,10 @@ export const grainingSolubilityOthersTable = {
     { solute: 'fructose', temperatureC: 40, solubilityPercent: 84.3, publication: 'Young, Jones and Lewis 1952', grade: 'memory' },
     { solute: 'fructose', temperatureC: 55, solubilityPercent: 88.1, publication: 'Young, Jones and Lewis 1952', grade: 'memory' },
   ],
+  tolerance: {
+    text: 'Sucrose within 0.31 points; the others are mostly the rows the lines are drawn through, and are shown.',
+    limits: [{ column: 'solubilityPercent', worst: 0.31, rows: { column: 'solute', is: ['sucrose'] } }],
+  },
   notes: [
     'Glucose crystallises with water below 50 °C, without above.',
     'Mannitol at 20 °C: 20 in the review looks rounded up from 14.5.',

@@ -53,6 +53,7 @@ export const grainingSucroseSolubilityTable = {
     limits: [
       { column: 'solubilityPercent', worst: 0.5 },
       { column: 'byVavrineczPercent', worst: 0.005 },
+      { column: 'byCharlesPercent', worst: 0.005 },
     ],
   },
   notes: [

@@ -31,6 +31,54 @@ export const heatWorkedExampleTable = {
   ],
   tolerance: {
     text: '2 % on total heat and times, 5 % on single terms, 0.1 °C, 0.0001 kg.',
+    limits: [
+      {
+        column: 'value',
+        worst: 0.02,
+        relative: true,
+        rows: {
+          column: 'quantity',
+          is: [
+            'total, kJ',
+            'electric 2.0 kW at 0.75, min',
+            'gas 3.0 kW at 0.36, min',
+            'induction 1.8 kW at 0.85, min',
+          ],
+        },
+      },
+      {
+        column: 'value',
+        worst: 0.05,
+        relative: true,
+        rows: {
+          column: 'quantity',
+          is: [
+            'heat to the boil, kJ',
+            'dissolving the sucrose, kJ',
+            'evaporation, kJ',
+            'warming after the boil starts, kJ',
+          ],
+        },
+      },
+      {
+        column: 'value',
+        worst: 0.1,
+        rows: { column: 'quantity', is: ['boil starts, °C', 'end temperature, °C'] },
+      },
+      {
+        column: 'value',
+        worst: 0.0001,
+        rows: {
+          column: 'quantity',
+          is: [
+            'start solids, 0 to 1',
+            'water evaporated, kg',
+            'water left, kg',
+            'finished mass, kg',
+          ],
+        },
+      },
+    ],
   },
   notes: [
     'Dissolving at 18 kJ/kg (Belitz and others 2009, p. 879).',

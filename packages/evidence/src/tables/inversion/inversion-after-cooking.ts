@@ -36,7 +36,14 @@ export const inversionAfterCookingTable = {
     { temperatureC: 95, minutes: 2, invertedLowPercent: 0.3, invertedDampedPercent: 1, invertedUpperPercent: 8.6 },
     { temperatureC: 95, minutes: 5, invertedLowPercent: 0.8, invertedDampedPercent: 2.5, invertedUpperPercent: 18.9 },
   ],
-  tolerance: { text: '1 point.' },
+  tolerance: {
+    text: '1 point.',
+    limits: [
+      { column: 'invertedLowPercent', worst: 1 },
+      { column: 'invertedDampedPercent', worst: 1 },
+      { column: 'invertedUpperPercent', worst: 1 },
+    ],
+  },
   notes: [
     'Each step takes the acid in the water that is left; at no water it stops.',
     'Water runs out at 48.7 % inverted; with 2.0 % of water at 38.8 %.',

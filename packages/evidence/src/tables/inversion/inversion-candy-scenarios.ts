@@ -57,7 +57,15 @@ export const inversionCandyScenariosTable = {
     { acid: 'cream-of-tartar', acidGPerKg: 1, ph: null, minutes: 20, toC: 115, waterAlkalinityMmolPerL: null, invertedLowPercent: null, invertedDampedPercent: 13.3, invertedUpperPercent: 13.4, invertedBy85PercentSolids: null },
     { acid: 'cream-of-tartar', acidGPerKg: 1, ph: null, minutes: 30, toC: 115, waterAlkalinityMmolPerL: null, invertedLowPercent: null, invertedDampedPercent: 19.3, invertedUpperPercent: 19.4, invertedBy85PercentSolids: null },
   ],
-  tolerance: { text: '0.3 points.' },
+  tolerance: {
+    text: '0.3 points.',
+    limits: [
+      { column: 'invertedLowPercent', worst: 0.3 },
+      { column: 'invertedDampedPercent', worst: 0.3 },
+      { column: 'invertedUpperPercent', worst: 0.3 },
+      { column: 'invertedBy85PercentSolids', worst: 0.3 },
+    ],
+  },
   notes: [
     'Damped, the middle: the law times 10^(−(w − 0.85)/0.13) above 85 % solids; upper: the law as it stands; low: a third of the damped above 85 %.',
     'Distilled water unless an alkalinity is given; 2, 4 and 6 mmol/L are 100, 200 and 300 mg/L as calcium carbonate.',

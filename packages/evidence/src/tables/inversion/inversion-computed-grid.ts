@@ -52,6 +52,7 @@ export const inversionComputedGridTable = {
     text: 'A thousandth of each value.',
     limits: [
       { column: 'ratePerMin', worst: 0.001, relative: true },
+      { column: 'invertedPercentPerHour', worst: 0.001, relative: true },
     ],
   },
   check: {

@@ -29,7 +29,17 @@ export const inversionTgCostTable = {
     { sucroseInvertedPercent: 20, lateWaterPercent: 1.38, lateNowC: 52.6, lateAfterRegainC: 46.7, earlyWaterPercent: 2.16, earlyC: 45.1, stopFor2PercentC: 153.1 },
     { sucroseInvertedPercent: 50, lateWaterPercent: 0.45, lateNowC: 52.9, lateAfterRegainC: 38.7, earlyWaterPercent: 2.4, earlyC: 35.4, stopFor2PercentC: 154.2 },
   ],
-  tolerance: { text: '0.3 K; 0.05 % of water.' },
+  tolerance: {
+    text: '0.3 K; 0.05 % of water.',
+    limits: [
+      { column: 'lateWaterPercent', worst: 0.05 },
+      { column: 'lateNowC', worst: 0.3 },
+      { column: 'lateAfterRegainC', worst: 0.3 },
+      { column: 'earlyWaterPercent', worst: 0.05 },
+      { column: 'earlyC', worst: 0.3 },
+      { column: 'stopFor2PercentC', worst: 0.3 },
+    ],
+  },
   notes: [
     'Glass transitions. Late: acid after the cook, which eats water. Early: inverted before the end of the boil, same stop temperature.',
     'Late inversion costs nothing at once; it costs when the piece takes its water back.',

@@ -50,6 +50,18 @@ export const nutritionEnergyFactorsTable = {
     { id: 'aspartame', usKcalPerG: 4, euKcalPerG: 4, euKJPerG: 17, canadaKcalPerG: 4, australiaNewZealandKJPerG: 17, grades: { us: 'derived', eu: 'derived', others: 'derived' }, note: 'Like protein; the dose is negligible.', grade: 'derived' },
     { id: 'water-ash-other-high-intensity', usKcalPerG: 0, euKcalPerG: 0, euKJPerG: 0, canadaKcalPerG: 0, australiaNewZealandKJPerG: 0, grades: { us: 'derived', eu: 'derived', others: 'derived' }, grade: 'derived' },
   ],
+  tolerance: {
+    text: 'To the printed digit. A hydrogenated syrup is counted by its parts: there the band must reach the factor of the whole.',
+    limits: [
+      { column: 'usKcalPerG', insideBand: true, rows: { column: 'id', is: ['hsh', 'maltitol-syrup'] } },
+      { column: 'usKcalPerG', worst: 1e-9 },
+      { column: 'euKcalPerG', worst: 1e-9 },
+      { column: 'euKJPerG', worst: 1e-9 },
+    ],
+  },
+  extra: {
+    checkOf15G2PercentWaterUsKcal: { '60:40 sucrose : 42 DE': 58.8, isomalt: 29.4, maltitol: 30.9, 'hydrogenated-starch-hydrolysate': 44.1, xylitol: 35.3, erythritol: 0 },
+  },
   notes: [
     'EU kilojoules come from their own factors, not by conversion.',
     'Of the law itself the EU annex was read in a copy; the US and Australian tables were not.',

@@ -44,6 +44,10 @@ export const nutritionGiTable = {
     { id: 'inulin', glycaemicIndex: 1, insulinaemicIndex: null, grade: 'secondary' },
     { id: 'glycerol', glycaemicIndex: 5, insulinaemicIndex: null, grade: 'secondary' },
   ],
+  tolerance: {
+    text: 'Quote whole numbers, 10 either way.',
+    limits: [{ column: 'glycaemicIndex', worst: 10, insideBand: true }],
+  },
   notes: [
     'Bands in the same paper: high above 70, intermediate 55 to 70, low 40 to 55, very low to 40.',
     'Polyol values hold up to 50 g fed.',

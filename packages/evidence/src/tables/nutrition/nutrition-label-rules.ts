@@ -53,6 +53,10 @@ export const nutritionLabelRulesTable = {
     { rule: 'anz-kcal-from-kj', value: 4.18, meaning: 'kJ per kcal', grade: 'primary' },
     { rule: 'anz-declare-each-polyol', value: 5, meaning: 'g per 100 g: from here each is declared by name', grade: 'primary' },
   ],
+  tolerance: {
+    text: 'The limit a rule prints is the limit that is tested.',
+    limits: [{ column: 'value', worst: 1e-9 }],
+  },
   notes: [
     'For estimating a label, never legal advice: check the law where the food is sold.',
     'The reference amount of other hard candy stands in Federal Register 63:1078 (1998) as a proposal to widen it.',

@@ -37,6 +37,7 @@ export const practiceBoilCurveTable = {
     text: '0.1 °C, 2 % on minutes.',
     limits: [
       { column: 'boilingPointC', worst: 0.1 },
+      { column: 'minutes', worst: 0.02, relative: true },
     ],
   },
   notes: [

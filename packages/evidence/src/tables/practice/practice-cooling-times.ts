@@ -22,7 +22,10 @@ export const practiceCoolingTimesTable = {
     { shape: 'disc 8 mm, both faces', coefficientWPerM2K: 8, minutes: 55.1 },
     { shape: 'disc 6 mm, one face (in mould)', coefficientWPerM2K: 8, minutes: 82.7 },
   ],
-  tolerance: { text: '0.1 min of the formula.' },
+  tolerance: {
+    text: '0.1 min of the formula.',
+    limits: [{ column: 'minutes', worst: 0.1 }],
+  },
   notes: [
     'Good to a factor of 1.5.',
     'Trade: 15 to 30 min on metal, 30 to 60 in silicone.',

@@ -22,7 +22,17 @@ export const sweetnessCheckpointsTable = {
     { sweetener: 'aspartame', sucroseEquivalencePercent: 10, potency: 130, temperatureC: 22.2 },
     { sweetener: 'aspartame', sucroseEquivalencePercent: 10, potency: 160, temperatureC: 7.8 },
   ],
-  tolerance: { text: '25 %.' },
+  tolerance: {
+    text: '25 %.',
+    limits: [
+      {
+        column: 'potency',
+        worst: 0.25,
+        relative: true,
+        rows: { column: 'potency', is: [200, 130] },
+      },
+    ],
+  },
   notes: ['The cold row is left out of any error figure.'],
   check: {
     rows: 3,

@@ -24,6 +24,16 @@ export const sweetnessGlucoseConcentrationTable = {
     { glucosePercent: 31.5, sucrosePercent: 30, relativeSweetness: 0.952 },
     { glucosePercent: 40, sucrosePercent: 40, relativeSweetness: 1 },
   ],
+  tolerance: {
+    text: '0.014 over 10 to 30 %.',
+    limits: [
+      {
+        column: 'relativeSweetness',
+        worst: 0.014,
+        rows: { column: 'sucrosePercent', from: 10, to: 30 },
+      },
+    ],
+  },
   notes: [
     'The largest residual of the fit is 0.014 over 10 to 30 %.',
     'A panel study found constant slopes for glucose and fructose instead.',

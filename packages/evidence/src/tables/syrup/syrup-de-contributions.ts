@@ -30,6 +30,7 @@ export const syrupDeContributionsTable = {
     { degreeOfPolymerisation: 9, byTheory: 12.2, byCopper: null },
     { degreeOfPolymerisation: 10, byTheory: 10.99, byCopper: null },
   ],
+  tolerance: { text: 'Theory to 0.01.', limits: [{ column: 'byTheory', worst: 0.01 }] },
   notes: [
     'Johnson and Srisuthep (1975) report that pure chains of 1 to 12 follow theory.',
     'Copper methods read the longer chains about 10 % high, which is why published profiles close on the nominal value only with the copper set.',

@@ -27,6 +27,10 @@ export const syrupDensityTable = {
     { dextroseEquivalent: 52, drySolidsPercent: 81.4, temperatureC: 60, ratioToSucrose: 1.0056 },
     { dextroseEquivalent: 63, drySolidsPercent: 82, temperatureC: 60, ratioToSucrose: 1.0027 },
   ],
+  tolerance: {
+    text: '0.5 %.',
+    limits: [{ column: 'ratioToSucrose', worst: 0.005 }],
+  },
   notes: [
     'Good to ± 0.5 %.',
     'The figure at 100 °F would give a ratio of 1.0077 instead of 1.0109 at 42 DE.',

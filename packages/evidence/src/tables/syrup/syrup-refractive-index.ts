@@ -43,7 +43,15 @@ export const syrupRefractiveIndexTable = {
     { drySolidsPercent: 60, indexAt20C: 1.44767, indexAt30C: 1.44588, indexAt45C: 1.44296, indexAt60C: 1.43981 },
     { drySolidsPercent: 64, indexAt20C: 1.45748, indexAt30C: 1.45565, indexAt45C: 1.45269, indexAt60C: 1.44952 },
   ],
-  tolerance: { text: '0.00005.' },
+  tolerance: {
+    text: '0.00005.',
+    limits: [
+      { column: 'indexAt20C', worst: 5e-5 },
+      { column: 'indexAt30C', worst: 5e-5 },
+      { column: 'indexAt45C', worst: 5e-5 },
+      { column: 'indexAt60C', worst: 5e-5 },
+    ],
+  },
   notes: [
     'The copy did not show which class of syrup this table is for; its distance from sucrose, +2.5 Brix at 60 %, marks a low dextrose equivalent.',
     'One further printed value, 1.46768 at 66 % and 45 °C, is a misprint for 1.45768.',

@@ -30,6 +30,10 @@ export const syrupSolidsBaumeTable = {
     { dextroseEquivalent: 63, commercialBaume: 43, drySolidsPercent: 82 },
     { dextroseEquivalent: 63, commercialBaume: 44, drySolidsPercent: 83.9 },
   ],
+  tolerance: {
+    text: '0.3 points of dry solids. The row of high maltose is read from the line of acid syrups.',
+    limits: [{ column: 'drySolidsPercent', worst: 0.3 }],
+  },
   notes: [
     '± 0.3 points.',
     '43 °Bé gives 1.4078, or 1.406 g/ml at 60 °C.',

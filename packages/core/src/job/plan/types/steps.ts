@@ -4,6 +4,7 @@ import type { Grade } from '../../../foundation/validity/constants.js';
 export type StepId =
   | 'weigh'
   | 'weigh-empty-pan'
+  | 'make-syrup'
   | 'dissolve'
   | 'wash-walls'
   | 'boil'
@@ -61,6 +62,7 @@ export type CautionId =
   | 'fructose-intolerance'
   | 'phenylalanine'
   | 'sweetener-heat'
+  | 'sweetener-daily-limits'
   | 'honey-under-one'
   | 'allergens'
   | 'limits-are-local'

@@ -1,3 +1,4 @@
+import type { Nutrition } from '../../../models/nutrition/index.js';
 import type { Figure } from './figure.js';
 
 /** How sweet beside sugar. */
@@ -16,3 +17,6 @@ export type PlannedPolyols = {
   /** Pieces that reach the guide for a child of 20 kg. */
   readonly childPieces?: number | undefined;
 };
+
+/** What a label of a place prints: amounts, statements, and claims as tests. Information, not advice. */
+export type PlannedLabel = Readonly<Record<'us' | 'eu', Omit<Nutrition, 'warnings'>>>;

@@ -69,7 +69,7 @@ describe('how long a wrap holds', () => {
     ['humidity-not-given', 'the air is not known', { wrap: film, room: { temperatureC: 22 } }],
     ['dry-enough', 'the air never softens it', { wrap: film, room: { relativeHumidity: 0.25 } }],
     ['already-soft', 'it is soft before it starts', { wrap: film, cook: { toSeaLevelC: 125 } }],
-    ['no-estimate', 'nobody weighed a piece', { wrap: film, pieces: {} }],
+    ['piece-not-given', 'nobody weighed a piece', { wrap: film, pieces: {} }],
   ] as const)('is %s where %s', (reason, _why, more) => {
     expect(reasonOf({ ...drops, ...more })).toBe(reason);
   });

@@ -26,7 +26,8 @@ export function mayGrain(context: AdviceContext): Advice | undefined {
     code: 'may-grain',
     severity: answer.score >= grainsMayScore.value ? 'may-disappoint' : 'note',
     path: graining.worst === 'open' ? '/wrap' : '/formula',
-    numbers: { doctorShare: graining.doctorMassFraction },
+    // In damp air the doctor is not what is missing.
+    numbers: graining.worst === 'open' ? {} : { doctorShare: graining.doctorMassFraction },
     names: { where: graining.worst },
     remedies: grainingWays({ batch, lines, inverted: early?.byAcid ?? 0 })
       .filter(

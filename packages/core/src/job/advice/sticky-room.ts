@@ -1,4 +1,5 @@
 import { sealedIn } from '../changes/sealed-in.js';
+import type { PlannedAir } from '../plan/types.js';
 import type { AdviceContext } from './context.js';
 import { remedy } from './remedy.js';
 import { ADVICE_THRESHOLDS } from './thresholds.js';
@@ -16,7 +17,7 @@ export function stickyRoom({
   keeping,
   yield: { pieceG },
 }: AdviceContext): Advice | undefined {
-  const { workRoomHumidity, dampRoomHumidity, excessHumidity } = ADVICE_THRESHOLDS;
+  const { workRoomHumidity, dampRoomHumidity } = ADVICE_THRESHOLDS;
   const roomHumidity = batch.room?.relativeHumidity ?? 0;
   const relativeHumidity = Math.max(roomHumidity, keeping.storeRelativeHumidity ?? 0);
   const place = roomHumidity === relativeHumidity ? 'room' : 'store';
@@ -26,18 +27,9 @@ export function stickyRoom({
   const bears = air?.criticalRelativeHumidity.value ?? workRoomHumidity.value;
   // Sealed, it meets the room only while it is made.
   const limit = isSealed ? Math.max(bears, dampRoomHumidity.value) : bears;
-  const farOver = air === undefined ? dampRoomHumidity.value : limit + excessHumidity.value;
   if (relativeHumidity <= limit) return undefined;
   const isOpen = batch.wrap === 'none' || batch.wrap === 'twist';
-  const stickyAt = air?.stickyAtRelativeHumidity ?? farOver;
-  // Closed in within half an hour it is only worth knowing, and so it is where the air is little wetter.
-  const severity: Severity = !isOpen
-    ? 'note'
-    : relativeHumidity > stickyAt
-      ? 'will-fail'
-      : relativeHumidity > farOver
-        ? 'may-disappoint'
-        : 'note';
+  const severity = isOpen ? openIn(relativeHumidity, air) : 'note';
   const dry = Math.floor(limit * 100) / 100;
   const drier: Change[] = (['room', 'store'] as const)
     .filter((damp) => (batch[damp]?.relativeHumidity ?? 0) > limit)
@@ -54,4 +46,16 @@ export function stickyRoom({
       ...(dry >= DRIEST_ROOM ? [remedy('drier-room', drier, { relativeHumidity: dry })] : []),
     ],
   };
+}
+
+/**
+ * Left open: where its skin begins to stick it disappoints, where it is sticky all over it fails. What
+ * nobody has measured rests on the trade's work room and is never said to fail.
+ */
+function openIn(relativeHumidity: number, air: PlannedAir | undefined): Severity {
+  if (air === undefined)
+    return relativeHumidity > ADVICE_THRESHOLDS.dampRoomHumidity.value ? 'may-disappoint' : 'note';
+  const { sticksFromRelativeHumidity: from = 1, stickyAtRelativeHumidity: all = 1 } = air;
+  if (relativeHumidity > all) return 'will-fail';
+  return relativeHumidity > from ? 'may-disappoint' : 'note';
 }

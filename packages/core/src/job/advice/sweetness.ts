@@ -11,19 +11,19 @@ const START_AT = 0.5;
 
 /** A sweet of sugar alcohols is seldom as sweet as sugar. */
 export function lessSweetThanSugar({
-  batch,
+  lines,
   finished,
   isPolyolMass,
   taste,
 }: AdviceContext): Advice | undefined {
   const { relativeSweetness } = taste;
   const { dullSweetness } = ADVICE_THRESHOLDS;
-  if (!isPolyolMass || relativeSweetness.value >= dullSweetness.value) return undefined;
+  const has = lines.some(({ record, massG }) => record.kind === 'intense-sweetener' && massG > 0);
+  if (!isPolyolMass || has || relativeSweetness.value >= dullSweetness.value) return undefined;
   const booster = boosterForSweetness(finished, {
     sweetener: 'acesulfame-k',
     targetRelativeSweetness: 1,
   });
-  const has = batch.formula.some(({ ingredient }) => ingredient === 'acesulfame-k');
   const massG = isNone(booster) ? 0 : tidyGrams(booster.massG * START_AT);
   return {
     code: 'less-sweet-than-sugar',
@@ -31,7 +31,7 @@ export function lessSweetThanSugar({
     path: '/formula',
     numbers: { sweetness: relativeSweetness.value },
     remedies:
-      has || massG <= 0
+      massG <= 0
         ? []
         : [
             remedy(

@@ -38,6 +38,5 @@ export const ADVICE_THRESHOLDS = {
   grainsMayScore: { value: 75, source: 'assumption', grade: 'assumed' },
   dullSweetness: { value: 0.75, source: 'assumption', grade: 'assumed' },
   muchWaterPerSucrose: { value: 0.7, source: 'common-practice', grade: 'practice' },
-  excessHumidity: { value: 0.2, source: 'assumption', grade: 'assumed' },
   piecesNearlyShare: { value: 0.9, source: 'assumption', grade: 'assumed' },
 } as const satisfies CitedConstants;

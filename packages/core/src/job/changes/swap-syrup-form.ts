@@ -6,8 +6,11 @@ import { type OpenLine, openAmounts } from '../batch/amounts.js';
 import { readLines } from '../batch/lines.js';
 import type { BatchDocument, FormulaLine } from '../batch/types.js';
 import { newLedger } from '../ledger.js';
+import { fixedGrams, heldShares, inGrams } from './refers.js';
+import { type Swap, swapShare } from './swap-share.js';
 import { tidyGrams } from './tidy-grams.js';
 import type { ChangesOf } from './types.js';
+import { waterBy, waterLines } from './water-lines.js';
 
 const OTHER_FORM = {
   'glucose-syrup': 'dried-glucose-syrup',
@@ -36,138 +39,73 @@ const OTHER_FORM = {
 export function swapSyrupForm(batch: BatchDocument, index: number): ChangesOf {
   const line = batch.formula[index];
   if (line === undefined) return { kind: 'none', reason: 'no-such-line' };
-  const other = OTHER_FORM[line.ingredient as keyof typeof OTHER_FORM];
-  if (other === undefined) return { kind: 'none', reason: 'not-a-starch-syrup' };
+  const to = OTHER_FORM[line.ingredient as keyof typeof OTHER_FORM];
+  if (to === undefined) return { kind: 'none', reason: 'not-a-starch-syrup' };
   const ledger = newLedger();
   const lines = openAmounts(readLines(batch, ledger), ledger);
   const open = lines.find(({ path }) => path === `/formula/${index}`);
   if (open === undefined || ledger.problems.length > 0)
     return { kind: 'none', reason: 'not-readable' };
-  if (!('massG' in line || 'measure' in line)) return swapShare(batch, line, index, other);
-  const toDried = other === 'dried-glucose-syrup';
-  const drySolidsMassFraction = findIngredient(other)?.drySolidsMassFraction.value ?? 1;
-  const [here, there] = [
-    { drySolidsMassFraction: open.drySolids.value },
-    { drySolidsMassFraction },
-  ];
-  const recipeWaterG = waterLines(batch, lines, line.ingredient).reduce(
-    (sum, { massG }) => sum + massG,
-    0,
-  );
-  const swapped = toDried
-    ? swapSyrupForDried({ syrupG: open.mass.grams, syrup: here, dried: there, recipeWaterG })
-    : swapDriedForSyrup({ driedG: open.mass.grams, dried: here, syrup: there, recipeWaterG });
-  if (isNone(swapped)) return { kind: 'none', reason: 'too-little-water' };
-  const massG = 'driedG' in swapped ? swapped.driedG : swapped.syrupG;
-  return {
-    kind: 'changes',
-    changes: [
-      { path: `/formula/${index}`, value: { ...named(line, other), massG: tidyGrams(massG) } },
-      ...waterChanges(batch, lines, line, swapped.waterChangeG),
-    ],
+  const swap: Swap = {
+    line,
+    index,
+    to,
+    dryHere: open.drySolids.value,
+    dryThere: findIngredient(to)?.drySolidsMassFraction.value ?? 1,
+    isAlone: batch.formula.filter(({ ingredient }) => ingredient === line.ingredient).length === 1,
   };
+  const massG = fixedGrams(lines, index);
+  return massG === undefined ? swapShare(batch, lines, swap) : swapGrams(batch, lines, swap, massG);
 }
 
-/** A share of the dry solids is the same share in either form; only the make-up water goes. */
-function swapShare(
+function swapGrams(
   batch: BatchDocument,
-  line: FormulaLine,
-  index: number,
-  other: string,
+  lines: readonly OpenLine[],
+  { line, index, to, dryHere, dryThere, isAlone }: Swap,
+  massG: number,
 ): ChangesOf {
-  const { massG: _mass, ...rest } = { massG: undefined, ...line };
-  const { drySolidsMassFraction: _dry, ...kept } = rest;
-  const makeUp = batch.formula.flatMap((water, at) =>
-    'makeUpWaterFor' in water && water.makeUpWaterFor.ingredient === line.ingredient ? [at] : [],
-  );
+  // Other lines of the same name go on being what a share is of.
+  const shares = isAlone
+    ? heldShares(batch, lines, [line.ingredient, to], dryHere / dryThere)
+    : allInGrams(batch, lines, line.ingredient);
+  if (shares === undefined) return { kind: 'none', reason: 'not-readable' };
+  const waters = waterLines(batch, lines, line);
+  const recipeWaterG = waters.reduce((sum, water) => sum + water.massG, 0);
+  const [here, there] = [{ drySolidsMassFraction: dryHere }, { drySolidsMassFraction: dryThere }];
+  const swapped =
+    to === 'dried-glucose-syrup'
+      ? swapSyrupForDried({ syrupG: massG, syrup: here, dried: there, recipeWaterG })
+      : swapDriedForSyrup({ driedG: massG, dried: here, syrup: there, recipeWaterG });
+  if (isNone(swapped)) return { kind: 'none', reason: 'too-little-water' };
+  const newG = 'driedG' in swapped ? swapped.driedG : swapped.syrupG;
   return {
     kind: 'changes',
     changes: [
-      { path: `/formula/${index}`, value: { ...kept, ingredient: other } },
-      ...makeUp.reverse().map((at) => ({ path: `/formula/${at}`, value: null })),
+      { path: `/formula/${index}`, value: named(line, to, newG) },
+      ...shares,
+      ...waterBy(batch, waters, swapped.waterChangeG, line.when),
     ],
   };
 }
 
-/** What the label of one form says does not hold for the other; how far the starch is cut does. */
-function named(line: FormulaLine, ingredient: string): object {
-  const { when, dextroseEquivalent, conversion, profile } = line;
-  return {
-    ingredient,
-    ...(dextroseEquivalent === undefined ? {} : { dextroseEquivalent }),
-    ...(conversion === undefined ? {} : { conversion }),
-    ...(profile === undefined ? {} : { profile }),
-    ...(when === undefined ? {} : { when }),
-  };
-}
-
-type WaterLine = { readonly at: number; readonly massG: number; readonly isMakeUp: boolean };
-
-/** Lines of water in grams, the powder's own make-up water first. */
-function waterLines(
-  batch: BatchDocument,
+/** What is a share of the line keeps its grams; nothing where these are not known yet. */
+function allInGrams(
+  { formula }: BatchDocument,
   lines: readonly OpenLine[],
-  syrup: string,
-): readonly WaterLine[] {
-  return batch.formula
-    .flatMap((line, at): WaterLine[] => {
-      const mass = lines.find(({ path }) => path === `/formula/${at}`)?.mass;
-      const fixed = mass !== undefined && mass.perSolid === 0 && mass.perFinished === 0;
-      if (line.ingredient !== 'water' || !fixed || line.when === 'off-heat') return [];
-      const isMakeUp = 'makeUpWaterFor' in line && line.makeUpWaterFor.ingredient === syrup;
-      return [{ at, massG: mass.grams, isMakeUp }];
-    })
-    .sort((a, b) => Number(b.isMakeUp) - Number(a.isMakeUp));
-}
-
-function waterChanges(
-  batch: BatchDocument,
-  lines: readonly OpenLine[],
-  { ingredient }: FormulaLine,
-  waterChangeG: number,
-): readonly Change[] {
-  const waters = waterLines(batch, lines, ingredient);
-  if (waterChangeG >= 0) {
-    const [first] = waters.filter(({ isMakeUp }) => !isMakeUp);
-    return first === undefined
-      ? [{ path: '/formula/-', value: { ingredient: 'water', massG: tidyGrams(waterChangeG) } }]
-      : [
-          {
-            path: `/formula/${first.at}`,
-            value: waterLine(batch, first, first.massG + waterChangeG),
-          },
-        ];
-  }
+  name: string,
+): readonly Change[] | undefined {
   const changes: Change[] = [];
-  const gone: number[] = [];
-  let left = -waterChangeG;
-  for (const water of waters) {
-    const taken = Math.min(left, water.massG);
-    left -= taken;
-    // The make-up water of a powder that is gone goes with it, whole; what it is short of comes back below.
-    if (taken >= water.massG - LEAST_WATER_G || water.isMakeUp) gone.push(water.at);
-    else if (taken > 0)
-      changes.push({
-        path: `/formula/${water.at}`,
-        value: waterLine(batch, water, water.massG - taken),
-      });
-    if (water.isMakeUp && taken < water.massG) left -= water.massG - taken;
+  for (const [index, line] of formula.entries()) {
+    if (!('shareOfIngredient' in line) || line.shareOfIngredient.ingredient !== name) continue;
+    const massG = fixedGrams(lines, index);
+    if (massG === undefined) return undefined;
+    changes.push({ path: `/formula/${index}`, value: inGrams(line, massG) });
   }
-  if (left < -LEAST_WATER_G)
-    changes.push({ path: '/formula/-', value: { ingredient: 'water', massG: tidyGrams(-left) } });
-  for (const at of gone.sort((a, b) => b - a))
-    changes.push({ path: `/formula/${at}`, value: null });
   return changes;
 }
 
-/** Nobody weighs a twentieth of a gram of water. */
-const LEAST_WATER_G = 0.05;
-
-function waterLine(batch: BatchDocument, { at }: WaterLine, massG: number): object {
-  const when = batch.formula[at]?.when;
-  return {
-    ingredient: 'water',
-    massG: tidyGrams(massG),
-    ...(when === undefined ? {} : { when }),
-  };
+/** What the label of one form says does not hold for the other; how far the starch is cut does. */
+function named(line: FormulaLine, ingredient: string, massG: number): object {
+  const { drySolidsMassFraction: _dry, ...kept } = inGrams(line, massG) as FormulaLine;
+  return { ...kept, ingredient, massG: tidyGrams(massG) };
 }

@@ -1,9 +1,10 @@
 import { findIngredient } from '../../matter/ingredients/ingredient.js';
 import type { Change } from '../advice/types.js';
-import { openAmounts } from '../batch/amounts.js';
+import { type OpenLine, openAmounts } from '../batch/amounts.js';
 import { readLines } from '../batch/lines.js';
 import type { BatchDocument, FormulaLine } from '../batch/types.js';
 import { newLedger } from '../ledger.js';
+import { fixedGrams, inGrams, takenOut } from './refers.js';
 import { tidyGrams } from './tidy-grams.js';
 import type { ChangesOf } from './types.js';
 
@@ -35,10 +36,11 @@ export function withoutXylitol(batch: BatchDocument): ChangesOf {
   const hardDry = findIngredient('isomalt')?.drySolidsMassFraction.value ?? 1;
   const changes: Change[] = [];
   const gone: number[] = [];
+  // Two lines of xylitol can go into one of isomalt: each adds to what the one before left.
+  const hosts = new Map<number, number>();
   for (const { line, index } of soft) {
     const open = lines.find(({ path }) => path === `/formula/${index}`);
     if (open === undefined) return { kind: 'none', reason: 'not-readable' };
-    const dryer = open.drySolids.value / hardDry;
     const host = batch.formula.findIndex(
       (other) =>
         isIsomalt(other) && amountKey(other) === amountKey(line) && isLate(other) === isLate(line),
@@ -46,7 +48,9 @@ export function withoutXylitol(batch: BatchDocument): ChangesOf {
     const hostLine = batch.formula[host];
     if (hostLine !== undefined && 'massG' in hostLine && 'massG' in line) {
       const ofHost = lines.find(({ path }) => path === `/formula/${host}`)?.drySolids.value ?? 1;
-      const massG = hostLine.massG + (line.massG * open.drySolids.value) / ofHost;
+      const massG =
+        (hosts.get(host) ?? hostLine.massG) + (line.massG * open.drySolids.value) / ofHost;
+      hosts.set(host, massG);
       changes.push({ path: `/formula/${host}/massG`, value: tidyGrams(massG) });
       gone.push(index);
     } else if (
@@ -54,23 +58,45 @@ export function withoutXylitol(batch: BatchDocument): ChangesOf {
       'shareOfDrySolids' in hostLine &&
       'shareOfDrySolids' in line
     ) {
-      changes.push({
-        path: `/formula/${host}/shareOfDrySolids`,
-        value: hostLine.shareOfDrySolids + line.shareOfDrySolids,
-      });
+      const share = (hosts.get(host) ?? hostLine.shareOfDrySolids) + line.shareOfDrySolids;
+      hosts.set(host, share);
+      changes.push({ path: `/formula/${host}/shareOfDrySolids`, value: share });
       gone.push(index);
     } else {
-      changes.push({ path: `/formula/${index}`, value: asIsomalt(line, open.mass.grams, dryer) });
+      changes.push({
+        path: `/formula/${index}`,
+        value: asIsomalt(line, open.mass.grams, open.drySolids.value / hardDry),
+      });
     }
   }
-  batch.formula.forEach((line, index) => {
-    if ('shareOfIngredient' in line && line.shareOfIngredient.ingredient === 'xylitol')
-      changes.push({ path: `/formula/${index}/shareOfIngredient/ingredient`, value: 'isomalt' });
-  });
-  // Last, and from the end: every path before it still means the line it was written for.
-  for (const index of gone.sort((a, b) => b - a))
-    changes.push({ path: `/formula/${index}`, value: null });
-  return { kind: 'changes', changes };
+  const shares = heldReferences(batch, lines);
+  if (shares === undefined) return { kind: 'none', reason: 'not-readable' };
+  return { kind: 'changes', changes: [...changes, ...shares, ...takenOut(gone)] };
+}
+
+/** What was a share of the xylitol, or of the isomalt that takes its place, keeps its grams. */
+function heldReferences(
+  batch: BatchDocument,
+  lines: readonly OpenLine[],
+): readonly Change[] | undefined {
+  const changes: Change[] = [];
+  for (const [index, line] of batch.formula.entries()) {
+    if (!('shareOfIngredient' in line)) continue;
+    const { ingredient } = line.shareOfIngredient;
+    if (
+      line.ingredient === 'xylitol' ||
+      !['xylitol', 'isomalt', 'isomalt-dry'].includes(ingredient)
+    )
+      continue;
+    const massG = fixedGrams(lines, index);
+    if (massG === undefined) {
+      // A share of something whose size is not known yet: only of xylitol would nothing be left.
+      if (ingredient === 'xylitol') return undefined;
+      continue;
+    }
+    changes.push({ path: `/formula/${index}`, value: inGrams(line, massG) });
+  }
+  return changes;
 }
 
 /** The line as isomalt; a spoon of one is not a spoon of the other, so a measure becomes grams. */
@@ -80,9 +106,19 @@ function asIsomalt(line: FormulaLine, grams: number, dryer: number): FormulaLine
     const { measure: _measure, ...others } = rest;
     return { ...others, ingredient: 'isomalt', massG: tidyGrams(grams * dryer) };
   }
-  return 'massG' in rest
-    ? { ...rest, ingredient: 'isomalt', massG: tidyGrams(rest.massG * dryer) }
-    : { ...rest, ingredient: 'isomalt' };
+  if ('massG' in rest)
+    return { ...rest, ingredient: 'isomalt', massG: tidyGrams(rest.massG * dryer) };
+  if ('shareOfFinished' in rest)
+    return { ...rest, ingredient: 'isomalt', shareOfFinished: rest.shareOfFinished * dryer };
+  if ('shareOfIngredient' in rest) {
+    const { ingredient, share } = rest.shareOfIngredient;
+    return {
+      ...rest,
+      ingredient: 'isomalt',
+      shareOfIngredient: { ingredient, share: share * dryer },
+    };
+  }
+  return { ...rest, ingredient: 'isomalt' };
 }
 
 function isIsomalt({ ingredient }: FormulaLine): boolean {

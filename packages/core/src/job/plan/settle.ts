@@ -2,7 +2,7 @@ import type { Mixture } from '../../matter/mixture/types.js';
 import { type BoilingPoint, boilingPoint } from '../../models/boiling/index.js';
 import { readPieces, type Wanted } from '../batch/pieces.js';
 import type { BatchDocument } from '../batch/types.js';
-import { type Ledger, warn } from '../ledger.js';
+import { type Ledger, newLedger, warn } from '../ledger.js';
 import { type Boil, boilOn } from './cooking/boil.js';
 import { type EarlyInversion, invertedPots, invertInTheBoil } from './cooking/invert.js';
 import { type Curve, hardnessCurve } from './curve.js';
@@ -12,7 +12,7 @@ import { type Kitchen, readKitchen } from './kitchen.js';
 import { finishedMixture, outcomeOf, type Pots } from './outcome.js';
 import { planPolyols } from './polyols.js';
 import { refusals } from './refusals.js';
-import { findStop } from './stop.js';
+import { atSolids, findStop } from './stop.js';
 import { type Weighed, weighBatch } from './weigh-batch.js';
 
 /** From this share of the whole on a mass is a polyol's, not a sugar's. */
@@ -65,7 +65,6 @@ export function settle(batch: BatchDocument, ledger: Ledger): Settled | undefine
   ledger.problems.push(...refusals({ ...weighed, ...asked, curve: firstCurve }));
   if (ledger.problems.length > 0) return undefined;
   const second = secondPass(batch, kitchen, weighed, ledger);
-  if (second === undefined) return undefined;
   const { pots, stop, boil, early } = second;
   const curve = pots === weighed.pots ? firstCurve : curveOf(pots);
   const finished = finishedMixture(pots, stop.baseDrySolids);
@@ -103,21 +102,32 @@ export function settle(batch: BatchDocument, ledger: Ledger): Settled | undefine
 }
 
 /**
- * The boil against the clock, what its acid makes of the sugar, and the stop once more for that.
- * One round is enough: what the other sugar does to the minutes is far within their band.
+ * The boil against the clock, what its acid makes of the sugar, and stop and clock once more for
+ * that. One round is enough: acid that matters has done its work long before the last degrees.
  */
 function secondPass(
   batch: BatchDocument,
   kitchen: Kitchen,
   { lines, pots: first, stop: firstStop }: Weighed,
   ledger: Ledger,
-): Pick<Settled, 'pots' | 'stop' | 'boil' | 'early'> | undefined {
+): Pick<Settled, 'pots' | 'stop' | 'boil' | 'early'> {
   const boil = boilOn({ batch, base: first.base, stop: firstStop, kitchen }, ledger);
   const early =
     boil === undefined ? undefined : invertInTheBoil({ lines, pots: first, batch, boil });
   const pots = invertedPots(first, early?.byAcid ?? 0);
   if (pots === first) return { pots, stop: firstStop, boil, early };
-  const pressurePa = kitchen.pressureInPanPa;
-  const stop = findStop({ ...pots, cook: batch.cook, pressurePa }, ledger);
-  return stop === undefined ? undefined : { pots, stop, boil, early };
+  const question = { ...pots, cook: batch.cook, pressurePa: kitchen.pressureInPanPa };
+  // Inversion is an estimate, and nothing is refused for one: then the sweet stops as dry as it
+  // would without its acid, and the advice says what that acid costs.
+  const trial = newLedger();
+  const stop =
+    findStop(question, trial) ??
+    atSolids(question, firstStop.baseDrySolids, firstStop.asked, ledger);
+  warn(ledger, trial.warnings);
+  return {
+    pots,
+    stop,
+    boil: boilOn({ batch, base: pots.base, stop, kitchen }, newLedger()),
+    early,
+  };
 }

@@ -168,7 +168,8 @@ function atGlassPoint(question: StopQuestion, wantedC: number, ledger: Ledger): 
   return atMoisture(question, 1 - dry, 'glass-transition', '/cook/toGlassTransitionC', ledger);
 }
 
-function atSolids(
+/** The stop at these solids, whatever was asked. */
+export function atSolids(
   { base, pressurePa }: StopQuestion,
   baseDrySolids: number,
   asked: Stop['asked'],

@@ -21,6 +21,7 @@ export const NO_WRAP = {
   open: 'Open or only twisted, it lives in the air of the room.',
   'not-given': 'Say how each piece is wrapped, and the days are worked out.',
   'humidity-not-given': 'Say how damp the store is, and the days of the wrap are worked out.',
+  'piece-not-given': 'Say how big a piece is, and the days of the wrap are worked out.',
   'dry-enough': 'The air is dry enough: it takes up too little water to soften.',
   'no-estimate': 'How long this wrap holds is not known here: no estimate.',
   'already-soft': 'It is soft at the temperature of the store, wrapped or not.',

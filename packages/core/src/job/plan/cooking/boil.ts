@@ -1,7 +1,13 @@
 import { isNone } from '../../../foundation/results/is-none.js';
 import type { Span } from '../../../foundation/results/types.js';
 import type { Mixture } from '../../../matter/mixture/types.js';
-import { type BoilDown, boilDown, hobPower, powerForRate } from '../../../models/heat/index.js';
+import {
+  type BoilDown,
+  boilDown,
+  hobPower,
+  KETTLE_TEST_DOMAIN_MIN,
+  powerForRate,
+} from '../../../models/heat/index.js';
 import { RISE_DOMAIN_K_PER_MIN, thermometerLag } from '../../../models/thermometer/index.js';
 import type { BatchDocument, Hob } from '../../batch/types.js';
 import { assume, type Ledger, warn } from '../../ledger.js';
@@ -18,6 +24,14 @@ export const USUAL_HOB = {
   fromC: { value: 20, source: 'assumption', grade: 'assumed' },
   boilsInMin: { value: 4, low: 2, high: 8, source: 'assumption', grade: 'assumed' },
 } as const;
+
+/** A charge of this size stands on that hob; a larger one on a hob as much stronger: assumed. */
+export const USUAL_CHARGE_G = { value: 1_000, source: 'assumption', grade: 'assumed' } as const;
+
+/** A boil of more than a day is none. */
+const LONGEST_MIN = 1_440;
+/** A crumb boils dry before anybody looks. */
+const LEAST_CHARGE_G = 1;
 
 /** How fast the end of a boil may climb and still be caught, K per minute. */
 export const CATCHABLE = {
@@ -60,9 +74,13 @@ export function boilOn(question: BoilQuestion, ledger: Ledger): Boil | undefined
     kind: 'timed',
     waterG: USUAL_HOB.waterG.value,
     fromC: USUAL_HOB.fromC.value,
-    boilsInMin: USUAL_HOB.boilsInMin.value,
+    boilsInMin: Math.max(
+      KETTLE_TEST_DOMAIN_MIN[0],
+      USUAL_HOB.boilsInMin.value * Math.min(1, USUAL_CHARGE_G.value / base.massG),
+    ),
   };
   if (isAssumed) assume(ledger, '/hob', 'timed');
+  if (base.massG < LEAST_CHARGE_G) return undefined;
   const pressurePa = kitchen.pressureInPanPa;
   const pan = { panMassG: batch.pan?.emptyMassG, panDiameterMm: batch.pan?.diameterMm };
   const down = boilDown(base, {
@@ -71,7 +89,7 @@ export function boilOn(question: BoilQuestion, ledger: Ledger): Boil | undefined
     targetDrySolidsMassFraction: stop.baseDrySolids,
     ...pan,
   });
-  if (isNone(down)) return undefined;
+  if (isNone(down) || down.minutes > LONGEST_MIN) return undefined;
   warn(ledger, down.warnings);
   const power = hobPower(hob, { pressurePa: kitchen.pressurePa });
   const turnDown = turnedDown(question, hob, down);
@@ -85,7 +103,7 @@ export function boilOn(question: BoilQuestion, ledger: Ledger): Boil | undefined
     ),
     down,
     turnDown,
-    path: slowedFrom(down, turnDown),
+    path: forwards(slowedFrom(down, turnDown)),
   };
 }
 
@@ -148,4 +166,12 @@ function slowedFrom(
           rateKPerMin: point.rateKPerMin / slower,
         },
   );
+}
+
+/** Two points a rounding apart are one. */
+function forwards(path: BoilDown['path']): BoilDown['path'] {
+  return path.filter((point, index) => {
+    const before = path[index - 1];
+    return before === undefined || point.timeS > before.timeS;
+  });
 }

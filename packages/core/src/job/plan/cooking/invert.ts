@@ -1,9 +1,11 @@
 import { isNone } from '../../../foundation/results/is-none.js';
 import type { Span } from '../../../foundation/results/types.js';
 import { ACIDS, type AcidMasses, SYRUP_PH } from '../../../matter/acids/index.js';
+import { totalG } from '../../../matter/mixture/assemble.js';
+import { combine } from '../../../matter/mixture/index.js';
 import type { Mixture } from '../../../matter/mixture/types.js';
 import { boilDownPoint } from '../../../models/heat/index.js';
-import { inversion, invertedMixture } from '../../../models/inversion/index.js';
+import { INVERSION_DOMAIN_C, inversion, invertedMixture } from '../../../models/inversion/index.js';
 import type { BatchDocument } from '../../batch/types.js';
 import { fillPots, type Pots, type WeighedLine } from '../outcome.js';
 import type { Boil } from './boil.js';
@@ -42,10 +44,15 @@ export function invertInTheBoil({
   const acidLines = lines.filter(
     ({ record, late, massG }) => record.kind === 'acid' && !late && massG > 0,
   );
-  const without = fillPots(lines.filter((line) => !acidLines.includes(line)))?.base ?? pots.base;
+  const rest = fillPots(lines.filter((line) => !acidLines.includes(line)))?.base ?? pots.base;
+  const without = withoutHoneyAcid(rest, lines);
   if (sucroseG(without) === 0) return undefined;
   const acids = acidsOf(acidLines);
-  const shared = { path: boil.path, ...waterOf(batch, lines), syrupPH: ownPH(lines) };
+  const shared = {
+    path: withinHeat(boil.path, INVERSION_DOMAIN_C[1]),
+    ...waterOf(batch, lines),
+    syrupPH: ownPH(lines),
+  };
   const own = inversion(without, shared);
   if (isNone(own)) return undefined;
   if (acidLines.length === 0) {
@@ -127,3 +134,29 @@ export function sucroseG({ solids }: Mixture): number {
     0,
   );
 }
+
+/** A path up to where the law ends; what is hotter has lost its sugar otherwise. */
+export function withinHeat<Point extends { readonly temperatureC: number }>(
+  path: readonly Point[],
+  hottestC: number,
+): readonly Point[] {
+  return path.filter(({ temperatureC }) => temperatureC <= hottestC);
+}
+
+/** The acid of honey is in its own pH, buffered as honey is; as free acid it would count twice. */
+export function withoutHoneyAcid(mixed: Mixture, lines: readonly WeighedLine[]): Mixture {
+  const honey = acidsOf(
+    lines.filter(({ id, late, massG }) => id === 'honey' && !late && massG > 0),
+  );
+  if (Object.keys(honey).length === 0) return mixed;
+  const solids = mixed.solids.flatMap((solid) => {
+    if (solid.kind !== 'pure' || !(solid.species in honey)) return [solid];
+    const massG = solid.massG - (honey[solid.species as AcidSpecies] ?? 0);
+    return massG > SAME_G ? [{ ...solid, massG }] : [];
+  });
+  return combine([
+    { ...mixed, solids, massG: totalG(solids) + totalG(mixed.apart) + mixed.waterG },
+  ]);
+}
+
+const SAME_G = 1e-9;

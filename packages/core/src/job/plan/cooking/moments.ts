@@ -1,5 +1,5 @@
 import { isNone } from '../../../foundation/results/is-none.js';
-import { panCoolingTime } from '../../../models/heat/index.js';
+import { boilDownPoint, panCoolingTime } from '../../../models/heat/index.js';
 import { readingOf } from '../reading.js';
 import { REST_MIN } from '../steps.js';
 import type { Figure, MomentId, PlannedMoment } from '../types.js';
@@ -28,12 +28,13 @@ export function momentsOf(
       readingC: readingOf(hereC, kitchen).readingC,
     });
   at('first-boil', down.firstBoilS / 60, down.firstBoilC);
-  const turn = path.find(({ temperatureC }) => temperatureC >= turnDown.fromC);
-  if (turnDown.share < 1 && turn !== undefined && turn.timeS > down.firstBoilS)
-    at('turn-down', turn.timeS / 60, turn.temperatureC);
+  const turn = boilDownPoint(path, { temperatureC: turnDown.fromC });
+  if (turnDown.share < 1 && !isNone(turn) && turn.timeS > down.firstBoilS)
+    at('turn-down', turn.timeS / 60, turnDown.fromC);
   at('stop', stopMin, stop.hereC);
+  const restBelowC = lateKinds.length > 0 ? pour.flavourBelowC : pour.pourBetweenC[1];
   // From here on the pan cools in the room.
-  let [clockMin, hereC] = cooled(question, stop.hereC, stopMin, REST_MIN.value, undefined);
+  let [clockMin, hereC] = cooled(question, stop.hereC, stopMin, REST_MIN.value, restBelowC);
   at('rest', clockMin, hereC);
   if (lateKinds.some((kind) => kind !== 'acid')) {
     [clockMin, hereC] = cooled(question, hereC, clockMin, 0, pour.flavourBelowC);
@@ -50,7 +51,10 @@ export function momentsOf(
   return moments;
 }
 
-/** Time constant of the pan as it cools, minutes. */
+/** Pots the cooling model knows, g. */
+const POT_DOMAIN_G = [1, 1_000_000] as const;
+
+/** Time constant of the pan as it cools, minutes; nothing for a crumb or a tonne. */
 export function panTimeConstantMin({
   batch,
   pots,
@@ -58,6 +62,8 @@ export function panTimeConstantMin({
   roomC,
 }: Pick<CookingQuestion, 'batch' | 'pots' | 'stop' | 'roomC'>): number | undefined {
   const massG = pots.base.massG * (pots.base.drySolidsMassFraction / stop.baseDrySolids);
+  const [lightestG, heaviestG] = POT_DOMAIN_G;
+  if (massG < lightestG || massG > heaviestG) return undefined;
   const answer = panCoolingTime({
     massG,
     panDiameterMm: batch.pan?.diameterMm ?? USUAL_PAN_MM.value,

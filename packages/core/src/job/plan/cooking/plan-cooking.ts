@@ -1,6 +1,6 @@
 import { isNone } from '../../../foundation/results/is-none.js';
 import type { Span } from '../../../foundation/results/types.js';
-import { thermalLoad } from '../../../models/browning/index.js';
+import { THERMAL_LOAD_DOMAIN_C, thermalLoad } from '../../../models/browning/index.js';
 import { carryOver, PAN_CONSTANTS } from '../../../models/heat/index.js';
 import type { BatchDocument } from '../../batch/types.js';
 import { figure } from '../figure.js';
@@ -11,6 +11,7 @@ import type { Stop } from '../stop.js';
 import { withDrySolids } from '../stop.js';
 import type { PlannedCooking, PlannedPour } from '../types.js';
 import { type Boil, lagOf, onAnyHob } from './boil.js';
+import { withinHeat } from './invert.js';
 import { momentsOf } from './moments.js';
 import { isReducing } from './reducing.js';
 
@@ -50,7 +51,9 @@ export function planCooking(question: CookingQuestion): PlannedCooking {
           // The base runs hotter than the mass in step with the flame.
           baseHotterK: PAN_CONSTANTS.baseHotterK * turnDown.share,
         });
-  const load = thermalLoad(path, { reducing: isReducing(pots.base) });
+  const load = thermalLoad(withinHeat(path, THERMAL_LOAD_DOMAIN_C[1]), {
+    reducing: isReducing(pots.base),
+  });
   return {
     hob: boil.hob.kind,
     hobIsAssumed: isAssumed,

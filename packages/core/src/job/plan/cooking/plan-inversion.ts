@@ -3,14 +3,14 @@ import type { Span } from '../../../foundation/results/types.js';
 import { acidity, bufferForPH, sourness } from '../../../matter/acids/index.js';
 import type { Mixture } from '../../../matter/mixture/types.js';
 import { glassTransition } from '../../../models/glass/index.js';
-import { coolingTime } from '../../../models/heat/index.js';
+import { coolingTime, PIECE_MASS_DOMAIN_G } from '../../../models/heat/index.js';
 import { type HeatPath, inversion, invertedMixture } from '../../../models/inversion/index.js';
 import type { BatchDocument } from '../../batch/types.js';
 import { figure } from '../figure.js';
 import { finishedMixture, type Pots, type WeighedLine } from '../outcome.js';
 import type { Stop } from '../stop.js';
 import type { PlannedInversion, PlannedPour } from '../types.js';
-import { type EarlyInversion, ownPH, waterOf } from './invert.js';
+import { type EarlyInversion, ownPH, waterOf, withoutHoneyAcid } from './invert.js';
 
 /** Stirring in and pouring take about this long; then each piece cools on its own. */
 export const ACID_TO_MOULD_MIN = {
@@ -45,7 +45,7 @@ export function planInversion(question: InversionQuestion): PlannedInversion {
   const { batch, lines, weighed, finished, stop, early, pour } = question;
   const water = waterOf(batch, lines);
   const syrupPH = ownPH(lines);
-  const atBoil = acidity(weighed.base, { ...water, syrupPH });
+  const atBoil = acidity(withoutHoneyAcid(weighed.base, lines), { ...water, syrupPH });
   const asWeighed = finishedMixture(weighed, stop.baseDrySolids);
   const glassC = (mixed: Mixture) => glassTransition(mixed).glassTransitionC;
   const lateAcid = lines.some(
@@ -89,7 +89,7 @@ function fromAcidToMould({ finished, pieceG, roomC }: InversionQuestion, acidC: 
   const { drySolidsMassFraction } = finished;
   const heldS = ACID_TO_MOULD_MIN.value * 60;
   const cooling = coolingTime({
-    massG: pieceG ?? USUAL_PIECE_G.value,
+    massG: Math.max(PIECE_MASS_DOMAIN_G[0], pieceG ?? USUAL_PIECE_G.value),
     fromC: acidC,
     toC: Math.max(QUIET_BELOW_C, roomC + 5),
     airC: roomC,

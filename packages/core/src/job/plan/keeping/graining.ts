@@ -31,6 +31,7 @@ export type GrainingQuestion = {
 };
 
 const MINUTES_A_DAY = 1_440;
+const LEAST_DAYS = 0.25;
 /** Solubility is known between these, °C. */
 const COLDEST_C = -13,
   HOTTEST_SOLUTION_C = 100;
@@ -52,14 +53,19 @@ export function planGraining(question: GrainingQuestion): PlannedGraining {
     seeded,
   });
   const inStore = grainingTime(finished, { temperatureC: store.storeC, seeded });
-  const above = sucroseSupersaturation(finished, { temperatureC: store.storeC });
+  // What water holds falls on cooling: more than it holds at the cold end is so in a freezer too.
+  const above = sucroseSupersaturation(finished, {
+    temperatureC: Math.max(COLDEST_C, store.storeC),
+  });
   if (isNone(working)) return working;
   if (isNone(inStore)) return inStore;
   if (isNone(above)) return { kind: 'none', reason: 'not-supersaturated' };
+  // Nobody keeps a sweet for less than the evening.
+  const wantedDays = Math.max(LEAST_DAYS, store.forDays);
   const process = answer(working, WORKED_MIN.value / MINUTES_A_DAY);
-  const wrapped = answer(inStore, store.forDays);
+  const wrapped = answer(inStore, wantedDays);
   const bare = onTheSurface(question, seeded);
-  const open = bare === undefined ? undefined : answer(bare, store.forDays);
+  const open = bare === undefined ? undefined : answer(bare, wantedDays);
   const isOpen = batch.wrap === 'none' || batch.wrap === 'twist';
   const applying = [
     ['process', process] as const,

@@ -63,11 +63,11 @@ export type PlannedCooking = {
 export type PlannedInversion = {
   /** pH of the water at the first boil, early acid in it. */
   readonly pH: Figure;
-  /** Of the sucrose, by the stop; the plan's numbers count it. */
+  /** Of the sucrose, by the stop: what acid did is counted in every other number, what the syrup's own pH did is not. */
   readonly earlyFraction: Figure;
   /** Of what is left, between the acid and the mould; the band reaches from a third of the estimate up to the law as it stands. */
   readonly lateFraction: Figure;
-  /** What early acid took of the glass point: the same boil without it stays hard this much longer. */
+  /** What early acid took of the glass point: as dry without it, the sweet stays hard this much warmer. */
   readonly earlyCostsK: number;
   /** What late inversion will take of the glass point once the sweet takes back the water it used. */
   readonly lateCostsK: number;

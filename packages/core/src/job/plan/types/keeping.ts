@@ -42,6 +42,7 @@ export type PlannedWrap =
         | 'open'
         | 'not-given'
         | 'humidity-not-given'
+        | 'piece-not-given'
         | 'dry-enough'
         | 'no-estimate'
         | 'already-soft';

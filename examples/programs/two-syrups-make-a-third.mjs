@@ -21,12 +21,13 @@ for (const wantedDE of [28, 50]) {
   console.log(`  dried syrup, DE 42   ${grams(blend.aG)}`);
   console.log(`  maltodextrin, DE 10  ${grams(blend.bG)}`);
   console.log(`  water                ${grams(blend.waterG)}`);
+  // The two mixed back, and the water stirred in: what was wanted?
   const mixed = mixSyrups([
     { ...dried, massG: blend.aG },
     { ...maltodextrin, massG: blend.bG },
-    { drySolidsMassFraction: 0, dextroseEquivalent: 0, massG: blend.waterG },
   ]);
+  const solids = (mixed.massG * mixed.drySolidsMassFraction) / (mixed.massG + blend.waterG);
   console.log(
-    `  mixed back: DE ${mixed.dextroseEquivalent.toFixed(2)}, ${(100 * mixed.drySolidsMassFraction).toFixed(2)} % solids`,
+    `  mixed back: DE ${mixed.dextroseEquivalent.toFixed(2)}, ${(100 * solids).toFixed(2)} % solids`,
   );
 }

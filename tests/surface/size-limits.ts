@@ -178,7 +178,12 @@ export const CLASSES: Readonly<Record<string, SizeClass>> = {
       'wrapLife',
     ],
   },
-  'a batch': { entry: 'index', budgetBytes: 15_000, names: ['planBatch'] },
+  'a batch': { entry: 'index', budgetBytes: 30_000, names: ['planBatch'] },
+  'changes of a batch': {
+    entry: 'index',
+    budgetBytes: 15_000,
+    names: ['acidTime', 'swapSyrupForm', 'withoutXylitol'],
+  },
   documents: {
     entry: 'documents',
     budgetBytes: 10_000,
@@ -191,6 +196,7 @@ export const CLASSES: Readonly<Record<string, SizeClass>> = {
       'caution',
       'coldWaterDrop',
       'describeLabel',
+      'comparePlans',
       'describePlan',
       'explain',
       'explainAdvice',
@@ -227,7 +233,7 @@ export const CONSTANT_BUDGET_BYTES: Readonly<Record<Entry, number>> = {
 
 /** Everything an entry exports. */
 export const WHOLE_BUDGET_BYTES: Readonly<Record<Entry, number>> = {
-  index: 40_000,
+  index: 60_000,
   documents: 12_000,
   words: 15_000,
   sources: 15_000,
@@ -327,7 +333,7 @@ export const CEILINGS: Readonly<Record<string, Ceiling>> = {
   boosterForSweetness: { measuredBytes: 5_273, why: `${TASTE}; ${DOSES}` },
   boosterPairForSweetness: { measuredBytes: 5_143, why: `${TASTE}; ${DOSES}` },
   cookTarget: { measuredBytes: 3_562, why: `${BOIL}, twice: at the recipe and here` },
-  describePlan: { measuredBytes: 18_979, why: 'sentences, names and keys are 10.4 kB of it' },
+  describePlan: { measuredBytes: 24_742, why: 'sentences, names and keys are 14 kB of it' },
   drySolidsAtBoil: { measuredBytes: 3_341, why: BOIL },
   evaporationHeat: {
     measuredBytes: 1_452,
@@ -345,7 +351,14 @@ export const CEILINGS: Readonly<Record<string, Ceiling>> = {
     why: 'two laws, chosen by name: their factors, limits and sources are 2 kB, the tests of claims 1',
   },
   panCoolingTime: { measuredBytes: 1_028, why: 'the pan, and cooling with its reasons' },
-  planBatch: { measuredBytes: 32_897, why: 'models and matter alone are 13.4 kB, the job 19' },
+  planBatch: {
+    measuredBytes: 62_795,
+    why: 'fourteen models and the matter under them are 35 kB, the job with its advice 27',
+  },
+  'index/*': {
+    measuredBytes: 80_642,
+    why: 'every model twice over: what planBatch needs, and what only one asks who asks for it',
+  },
   powerForRate: { measuredBytes: 4_725, why: `${BOIL}, latent heat; hobs and losses` },
   profileFromDextroseEquivalent: {
     measuredBytes: 1_066,
@@ -369,5 +382,5 @@ export const CEILINGS: Readonly<Record<string, Ceiling>> = {
     measuredBytes: 1_063,
     why: 'the steam equation, a root finder, and the range check with its sentence',
   },
-  'words/*': { measuredBytes: 23_264, why: 'sentences, names and keys are 13 kB of it' },
+  'words/*': { measuredBytes: 29_569, why: 'sentences, names and keys are 17 kB of it' },
 };

@@ -26,6 +26,7 @@ import { useFigures } from './view/use-figures.js';
 import { useKeys } from './view/use-keys.js';
 import { useLater } from './view/use-later.js';
 import { useManner } from './view/use-manner.js';
+import { useNear } from './view/use-near.js';
 import { usePlans } from './view/use-plans.js';
 import { useSettled } from './view/use-settled.js';
 import { useStorage } from './view/use-storage.js';
@@ -46,6 +47,7 @@ export function Bench(props: {
   /** What is under the answer as the server drew it, until something is changed. */
   readonly rule?: ComponentChildren;
   readonly boil?: ComponentChildren;
+  readonly panels?: ComponentChildren;
   readonly lists?: ComponentChildren;
   readonly doors?: ComponentChildren;
   readonly card?: ComponentChildren;
@@ -79,6 +81,7 @@ export function Bench(props: {
   );
   const settled = useSettled(bench, isTouched.current);
   const figures = useFigures(settled, later);
+  const [isNear, panelsBox] = useNear();
   useWarmUp(root, start, started.plan, later);
   useArrival(start, edit, give);
   useStorage(state, start);
@@ -180,6 +183,17 @@ export function Bench(props: {
       ) : (
         props.boil
       )}
+      <div class="panels" ref={panelsBox}>
+        {later !== undefined && (isNear || isSettled) ? (
+          <Memo
+            key="panels"
+            of={[settled, described]}
+            draw={() => <later.Panels {...(settled ?? bench)} />}
+          />
+        ) : (
+          props.panels
+        )}
+      </div>
       {isSettled ? (
         <Memo key="lists" of={[settled]} draw={() => <later.Lists {...settled} />} />
       ) : (

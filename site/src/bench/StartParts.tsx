@@ -4,13 +4,13 @@ import { describePlan } from 'vitrose/words';
 import { startWith } from './state/arrive.js';
 import type { BenchProps } from './view/bench-context.js';
 import { figureState } from './view/figure-state.js';
-import { Boil, Card, Doors, Lists, Rule } from './view/later.js';
+import { Boil, Card, Doors, Lists, Panels, Rule } from './view/later.js';
 import { createTurns } from './view/turns.js';
 
 /** The lower parts of the page as the server draws them, for the worked example. */
 export function StartPart(props: {
   readonly start: BatchDocument;
-  readonly part: 'rule' | 'boil' | 'lists' | 'doors' | 'card';
+  readonly part: 'rule' | 'boil' | 'panels' | 'lists' | 'doors' | 'card';
 }): JSX.Element {
   const { start, part } = props;
   const result = planBatch(start);
@@ -29,6 +29,7 @@ export function StartPart(props: {
     say: () => undefined,
     turns: createTurns(true),
   };
+  if (part === 'panels') return <Panels {...bench} />;
   if (part === 'lists') return <Lists {...bench} />;
   return part === 'card' ? <Card {...bench} /> : <Doors {...bench} />;
 }

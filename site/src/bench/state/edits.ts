@@ -109,6 +109,11 @@ export function takeRemedy(state: BenchState, remedy: Pick<Remedy, 'changes'>): 
   );
 }
 
+/** A whole other batch in the place of this one, as one step. */
+export function layBeside(state: BenchState, batch: BatchDocument): BenchState {
+  return laid({ ...state, unread: {}, round: state.round + 1 }, batch);
+}
+
 /** Amounts by weight, or by per cent at a fixed total. */
 export function setBasis(
   state: BenchState,

@@ -13,6 +13,7 @@ export { Boil } from './boil.js';
 export { Card } from './card.js';
 export { figureState } from './figure-state.js';
 export { Keys } from './keys.js';
+export { Panels } from './panels/panels.js';
 export { Rule } from './rule.js';
 
 /** What to do and what was taken for granted. */

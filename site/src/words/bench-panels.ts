@@ -66,6 +66,7 @@ export const panelWords = {
   jar: {
     title: 'For the jar',
     ingredients: 'Made of',
+    animals: 'Keep it away from animals. If one has eaten any, call a vet at once.',
     keep: 'Keep closed, dry and cool.',
     contains: 'May set off an allergy:',
     made: 'Made on:',

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import type { FormulaLine, IngredientId, When } from 'vitrose';
 import { ingredientName } from 'vitrose/words';
 import { benchWords } from '../../words/bench.js';
-import { removeLine, setIngredient, setWhen } from '../state/edits.js';
+import { removeLine, setIngredient, setWhen, takeRemedy } from '../state/edits.js';
 import { isStarchSyrup } from '../state/new-line.js';
 import type { Found } from '../state/search.js';
 import { AmountBox } from './amount-box.js';
@@ -81,7 +81,45 @@ export function FormulaRow(
         />
       )}
       {isStarchSyrup(line.ingredient) && <LabelBox {...props} />}
+      {(line.ingredient === 'glucose-syrup' || line.ingredient === 'dried-glucose-syrup') && (
+        <SwapButton {...props} to={line.ingredient === 'glucose-syrup' ? 'dried' : 'liquid'} />
+      )}
     </li>
+  );
+}
+
+/** Dried for liquid or liquid for dried: the same solids, and the water of the whole stays. */
+function SwapButton(
+  props: BenchProps & {
+    readonly index: number;
+    readonly lineKey: string;
+    readonly to: 'dried' | 'liquid';
+  },
+): JSX.Element {
+  const { edit, say, state, index, lineKey, to } = props;
+  const words = benchWords.formula.swap;
+  const [refused, setRefused] = useState(false);
+  return (
+    <p class="swap">
+      <button
+        type="button"
+        id={`${lineKey}-swap`}
+        onClick={() => {
+          void import('../state/swap.js').then(({ swapSyrupForm }) =>
+            edit((before) => {
+              const answer = swapSyrupForm(before.now.batch, index);
+              setRefused(answer.kind === 'none');
+              if (answer.kind === 'none') return before;
+              say(words.done[to]);
+              return takeRemedy(before, answer);
+            }),
+          );
+        }}
+      >
+        {words.as[to](state.manner.region)}
+      </button>{' '}
+      {refused && <span role="alert">{words.none}</span>}
+    </p>
   );
 }
 

@@ -1,8 +1,9 @@
 import type { JSX } from 'preact';
-import type { MouldKind, ThermometerKind } from 'vitrose';
+import type { Hob, MouldKind, ThermometerKind } from 'vitrose';
 import { benchWords } from '../../words/bench.js';
 import { setValue } from '../state/edits.js';
 import type { FieldName } from '../state/fields.js';
+import { type HobKind, hobOf, type WrapChoice, wrapChoice, wrapOf } from '../state/hob-and-wrap.js';
 import type { BenchProps } from './bench-context.js';
 import { Pick } from './choice.js';
 import { Gate } from './gate.js';
@@ -53,13 +54,83 @@ export function Things(props: BenchProps): JSX.Element {
           onChoose={(kind) => edit((before) => setValue(before, '/thermometer/kind', given(kind)))}
         />
         {box('scaleEnd', words.scaleEnd)}
+        {box('readsIn', words.readsIn)}
+      </Group>
+      <Group {...props} id="hob" of={[batch.hob]} title={words.hob(region)}>
+        <Pick<HobKind>
+          id="f-hob-kind"
+          label={words.hobKind}
+          value={batch.hob?.kind ?? NOT_SAID}
+          options={kinds<Hob['kind']>(words.hobKinds)}
+          onChoose={(kind) =>
+            edit((before) => setValue(before, '/hob', hobOf(kind, before.now.batch)))
+          }
+        />
+        {batch.hob !== undefined && 'powerW' in batch.hob && box('power', words.power)}
+        {batch.hob?.kind === 'timed' && <p class="quiet">{words.kettleAbove}</p>}
       </Group>
       <Group {...props} id="room" of={[batch.room, batch.store]} title={words.room}>
         {box('roomC', words.roomC)}
         {box('humidity', words.humidity)}
         {box('storeC', words.storeC)}
+        {box('storeHumidity', words.storeHumidity)}
         {box('days', words.days)}
       </Group>
+      <details class="more">
+        <summary>{words.more}</summary>
+        <Group {...props} id="wrap" of={[batch.wrap]} title={words.wrap}>
+          <Pick<WrapChoice>
+            id="f-wrap"
+            label={words.wrapKind}
+            value={wrapChoice(batch)}
+            options={[
+              [NOT_SAID, words.notSaid],
+              ...(Object.entries(words.wraps) as [WrapChoice, string][]),
+            ]}
+            onChoose={(choice) =>
+              edit((before) =>
+                setValue(before, '/wrap', wrapOf(choice, before.now.batch, props.planned.plan)),
+              )
+            }
+          />
+          {typeof batch.wrap === 'object' && box('wrapArea', words.wrapArea)}
+          {typeof batch.wrap === 'object' && box('seal', words.seal)}
+        </Group>
+        <Group
+          {...props}
+          id="pan-matters"
+          of={[batch.handling, batch.water, batch.cook]}
+          title={words.inThePan}
+        >
+          <Pick<'' | 'no' | 'yes'>
+            id="f-stirred"
+            label={words.stirred}
+            value={
+              batch.handling?.stirredAfterBoil === undefined
+                ? NOT_SAID
+                : batch.handling.stirredAfterBoil
+                  ? 'yes'
+                  : 'no'
+            }
+            options={[
+              [NOT_SAID, words.notSaid],
+              ['no', words.no],
+              ['yes', words.yes],
+            ]}
+            onChoose={(said) =>
+              edit((before) =>
+                setValue(
+                  before,
+                  '/handling/stirredAfterBoil',
+                  said === NOT_SAID ? undefined : said === 'yes',
+                ),
+              )
+            }
+          />
+          {box('alkalinity', words.alkalinity)}
+          {box('vacuum', words.vacuum)}
+        </Group>
+      </details>
     </section>
   );
 }

@@ -37,6 +37,9 @@ export type QuantityId =
   | 'minutes'
   | 'days'
   | 'seconds'
+  | 'power'
+  | 'area'
+  | 'alkalinity'
   | 'plain';
 
 const times = (sign: string, factor: number, ...words: string[]): Unit => ({
@@ -133,6 +136,15 @@ export function unitsOf(id: QuantityId, units: 'metric' | 'us'): readonly [Unit,
       return [times('min', 1, 'minute', 'minutes', "'", '′'), times('s', 1 / 60, 'sec', 'seconds')];
     case 'seconds':
       return [times('s', 1, 'sec', 'second', 'seconds')];
+    case 'power':
+      return [times('W', 1, 'watt', 'watts'), times('kW', 1000, 'kilowatt', 'kilowatts')];
+    case 'area':
+      return [
+        times('cm²', 1, 'cm2', 'sq cm', 'square centimetres', 'square centimeters'),
+        times('in²', 6.4516, 'in2', 'sq in', 'square inches'),
+      ];
+    case 'alkalinity':
+      return [times('mmol/L', 1, 'mmol', 'mmol per litre', 'mmol per liter')];
     case 'days':
       return [
         times('days', 1, 'day', 'd'),

@@ -27,7 +27,7 @@ export function Jar({ planned, state }: BenchProps): JSX.Element | null {
         <p class="jar-name">{plan.name ?? benchWords.unnamed(manner.region)}</p>
         {dogs !== undefined && (
           <p class="jar-danger">
-            <Barred /> <b>{dogs.title}.</b> {dogs.text.split('. ').slice(0, 1).join('')}.
+            <Barred /> <b>{dogs.title}.</b> {words.animals}
           </p>
         )}
         <p>

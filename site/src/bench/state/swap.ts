@@ -1,0 +1,1 @@
+export { swapSyrupForm } from 'vitrose';

@@ -47,7 +47,7 @@ export function BesidePart(
               <caption class="only-read-aloud">{words.caption(title(other.id))}</caption>
               <thead>
                 <tr>
-                  <th scope="col" />
+                  <td />
                   <th scope="col">{words.here}</th>
                   <th scope="col">{title(other.id)}</th>
                 </tr>

@@ -48,7 +48,7 @@ export function LabelPart(props: BenchProps): JSX.Element | null {
           <caption>{words.caption[rules]}</caption>
           <thead>
             <tr>
-              <th scope="col" />
+              <td />
               <th scope="col">{words.per100}</th>
               {label.perPiece !== undefined && <th scope="col">{words.perPiece}</th>}
             </tr>

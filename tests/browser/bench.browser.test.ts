@@ -164,7 +164,7 @@ describeInBrowser('the bench', () => {
     expect(await stop(page)).toBe('143');
     expect(await page.locator('.steps li').count()).toBeGreaterThan(10);
     expect(await page.locator('#rule-title').count()).toBe(1);
-    expect(await page.locator('svg.vf-drawing').count()).toBe(2);
+    expect(await page.locator('svg.vf-drawing').count()).toBe(5);
     expect(await page.locator('.no-script').isVisible()).toBe(true);
     expect(await printedPages(page)).toEqual([1, 1]);
     await context.close();

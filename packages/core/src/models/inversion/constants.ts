@@ -26,6 +26,7 @@ export const INVERSION_TESTED_C: Span = [23, 105];
 export const INVERSION_TESTED_DISSOLVED: Span = [0, 0.85];
 /** From ice to the hottest melt. */
 export const INVERSION_DOMAIN_C: Span = [0, 200];
+/** The pH the rate law can be asked with. */
 export const INVERSION_DOMAIN_PH: Span = [-2, 14];
 /** No solution holds more water than water does. */
 export const INVERSION_DOMAIN_WATER_G_PER_ML: Span = [0, 1];

@@ -76,7 +76,7 @@ export type MoisturePickUp = Checked<{
  * @equation 1/N = 1/(k·Δρ·t) + 1/(2·ρ·Δm·√(D̄·t/π)), D̄ = (5/3)·∫y^⅔·D dy (Crank); taken up
  *   M·(1 − exp(−N·A/M)), M = what it holds in that air
  * @param mixture - The sweet, with its water.
- * @param options - `pieceG`: 0.01 to 100 000. `areaCm2`: its surface, 0.01 to 100 000.
+ * @param piece - `pieceG`: 0.01 to 100 000. `areaCm2`: its surface, 0.01 to 100 000.
  *   `relativeHumidity`: of the room, 0 to 0.95. `temperatureC`: °C, −40 to 60; nothing is known below
  *   0. `hours`: 0 to 8 760.
  * @returns `takenUpG` and its `band`, g; `moistureMassFraction` of the piece and of its skin, and whether

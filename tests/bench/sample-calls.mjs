@@ -19,6 +19,22 @@ export function sampleCalls(vitrose) {
     formula: [{ ingredient: 'sucrose', massG: 200 }],
     cook: { toSeaLevelC: 148 },
   };
+  const sour = {
+    ...batch,
+    formula: [
+      { ingredient: 'sucrose', massG: 200 },
+      { ingredient: 'dried-glucose-syrup', massG: 130 },
+      { ingredient: 'water', massG: 100 },
+      { ingredient: 'citric-acid', massG: 4, when: 'off-heat' },
+    ],
+  };
+  const sugarFree = {
+    ...batch,
+    formula: [
+      { ingredient: 'isomalt', massG: 300 },
+      { ingredient: 'xylitol', massG: 30 },
+    ],
+  };
   const one = (name, value) => {
     const call = vitrose[name];
     return [name, () => call(value)];
@@ -132,6 +148,9 @@ export function sampleCalls(vitrose) {
     ],
     ['waterAtRelativeHumidity', () => vitrose.waterAtRelativeHumidity(sweet, room)],
     ['wrapLife', () => vitrose.wrapLife(sweet, wrappedPiece)],
+    ['acidTime', () => vitrose.acidTime(sour, 'first-boil')],
+    ['swapSyrupForm', () => vitrose.swapSyrupForm(sour, 1)],
+    ['withoutXylitol', () => vitrose.withoutXylitol(sugarFree)],
   ]);
 }
 

@@ -28,7 +28,7 @@ export function sampleCalls(vitrose) {
       { ingredient: 'citric-acid', massG: 4, when: 'off-heat' },
     ],
   };
-  const sugarFree = {
+  const withXylitol = {
     ...batch,
     formula: [
       { ingredient: 'isomalt', massG: 300 },
@@ -150,7 +150,7 @@ export function sampleCalls(vitrose) {
     ['wrapLife', () => vitrose.wrapLife(sweet, wrappedPiece)],
     ['acidTime', () => vitrose.acidTime(sour, 'first-boil')],
     ['swapSyrupForm', () => vitrose.swapSyrupForm(sour, 1)],
-    ['withoutXylitol', () => vitrose.withoutXylitol(sugarFree)],
+    ['withoutXylitol', () => vitrose.withoutXylitol(withXylitol)],
   ]);
 }
 

@@ -57,6 +57,18 @@ describe('the planner', () => {
     expect(counter.solves).toBe(0);
   });
 
+  it('does not plan what the server has planned', () => {
+    const batch = example('harbour');
+    const planned = { plan: planOf(batch), isOld: false, problems: [] };
+    const planner = createPlanner(undefined, { batch, planned });
+    expect(planner.plan(batch)).toBe(planned);
+    expect(planner.count()).toBe(0);
+    // And it is the last good plan for whatever comes out wrong.
+    const wrong = planner.plan({ ...batch, formula: [] });
+    expect(wrong).toMatchObject({ isOld: true, plan: planned.plan });
+    expect(planner.count()).toBe(1);
+  });
+
   it('does not plan what cannot be read', () => {
     const first = startWith(example('harbour'), METRIC, 'nobodys');
     const wrong = setUnread(first, 'f-printed', { text: 'hot', reason: 'Not a number.' });

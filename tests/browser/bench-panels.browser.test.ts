@@ -5,12 +5,20 @@ import {
   type Bench,
   batchText,
   fill,
+  focused,
   fragmentOf,
   openBench,
   printedPages,
   stop,
 } from './bench-page.js';
-import { axeSource, closeSite, describeInBrowser, openSite, type Site } from './harness.js';
+import {
+  axeSource,
+  closeSite,
+  describeInBrowser,
+  openContext,
+  openSite,
+  type Site,
+} from './harness.js';
 import { lookOver } from './look-over.js';
 
 let axe: string;
@@ -57,7 +65,20 @@ describeInBrowser('what the answer rests on', () => {
     );
     expect(there).toBeLessThan(here - 10);
     expect(await stop(page)).toBe(before);
+    // What differs has a mark to see and a word to hear; what does not, has neither.
+    expect(await hard.locator('svg.mark').isVisible()).toBe(true);
+    expect(await hard.textContent()).toContain('(differs)');
+    expect(await page.locator('.compared tr:not(.differs) svg.mark').count()).toBe(0);
+    // The switch goes back as it came, and the list with it.
+    await page.locator('#f-acid-time-off-heat').check();
+    await expect.poll(() => page.locator('.compared').count()).toBe(0);
+    expect(await page.locator('#f-beside').inputValue()).toBe('');
+    await page.locator('#f-beside').selectOption('acid-first');
+    expect(await page.locator('#f-acid-time-first-boil').isChecked()).toBe(true);
     await page.locator('#take-beside').click();
+    // The hand stays where it was, and what stood there before is beside.
+    expect(await focused(page)).toBe('f-beside');
+    await expect.poll(() => page.locator('#f-beside').inputValue()).toBe('before');
     await expect
       .poll(() => page.locator('#answer-watch').textContent())
       .toMatch(/Acid in the boil/);
@@ -70,12 +91,19 @@ describeInBrowser('what the answer rests on', () => {
     const bench = await openBench(site, {}, fragmentOf(batchText('isomalt-with-xylitol')));
     const { page } = bench;
     await near(page);
-    await page.locator('#without-xylitol').click();
+    // The button stands with the caution.
+    await page.locator('.top-cautions #without-xylitol').click();
     await expect.poll(() => page.locator('.compared tbody tr').count()).toBeGreaterThan(5);
+    expect(await focused(page)).toBe('f-beside');
+    await expect.poll(() => page.locator('.compared').isVisible()).toBe(true);
     expect(await page.locator('#jar-label').textContent()).toMatch(/can kill a dog/);
     await page.locator('#take-beside').click();
     await expect.poll(() => page.locator('#jar-label').textContent()).not.toMatch(/dog/);
-    expect(await page.locator('#without-xylitol').count()).toBe(0);
+    await expect.poll(() => page.locator('#without-xylitol').count()).toBe(0);
+    expect(await page.locator('.top-cautions').textContent()).not.toMatch(/dog/);
+    await page.keyboard.press('Control+Z');
+    await expect.poll(() => page.locator('#jar-label').textContent()).toMatch(/can kill a dog/);
+    expect(await page.locator('#without-xylitol').count()).toBe(1);
     await close(bench);
   });
 
@@ -83,9 +111,10 @@ describeInBrowser('what the answer rests on', () => {
     const bench = await openBench(site);
     const { page } = bench;
     await near(page);
-    expect(await page.locator('.food-label').textContent()).not.toMatch(/added sugars/);
+    expect(await page.locator('.food-label').textContent()).not.toMatch(/added sugars/i);
     await page.locator('#f-label-rules-us').check();
-    await expect.poll(() => page.locator('.food-label').textContent()).toMatch(/added sugars/);
+    await expect.poll(() => page.locator('.food-label').textContent()).toMatch(/added sugars/i);
+    expect(await page.locator('.food-label').textContent()).not.toMatch(/kJ/);
     expect(await page.locator('section.label').textContent()).toMatch(/check with your authority/i);
     await close(bench);
   });
@@ -103,6 +132,8 @@ describeInBrowser('what the answer rests on', () => {
     expect(await page.locator('#jar-label').isVisible()).toBe(true);
     expect(await page.locator('.card').isVisible()).toBe(false);
     expect(await page.locator('section.clock').isVisible()).toBe(false);
+    expect(await page.locator('#print-jar').isVisible()).toBe(false);
+    expect(await printedPages(page)).toEqual([1, 1]);
     await page.emulateMedia({ media: 'screen' });
     await page.evaluate(() => dispatchEvent(new Event('afterprint')));
     await page.emulateMedia({ media: 'print' });
@@ -145,6 +176,59 @@ describeInBrowser('what the answer rests on', () => {
     expect(await page.locator('#l2-swap').textContent()).toMatch(/dried/);
     await page.keyboard.press('Control+Z');
     await expect.poll(() => page.locator('#l2-amount').inputValue()).toBe(before);
+    await close(bench);
+  });
+
+  it('draws its figures as wide as their place, with letters one can read', async () => {
+    for (const width of [320, 768, 1_280]) {
+      const bench = await openBench(site, { viewport: { width, height: 800 } });
+      const { page } = bench;
+      await near(page);
+      const scales = await page.evaluate(() =>
+        [...document.querySelectorAll<SVGSVGElement>('.panels svg.vf-drawing')].map(
+          (drawing) => drawing.getBoundingClientRect().width / drawing.viewBox.baseVal.width,
+        ),
+      );
+      expect(scales).toHaveLength(3);
+      expect(Math.min(...scales)).toBeGreaterThan(0.85);
+      await close(bench);
+    }
+  });
+
+  it('shows another kitchen beside, only to see', async () => {
+    const bench = await openBench(site);
+    const { page } = bench;
+    await near(page);
+    await page.locator('#f-beside').selectOption('sea-level');
+    await page.locator('.compared').waitFor();
+    expect(await page.locator('.compared tr', { hasText: 'Stop at' }).textContent()).toMatch(/148/);
+    expect(await page.locator('#take-beside').count()).toBe(0);
+    await close(bench);
+  });
+
+  it('stands on the page with scripts off', async () => {
+    const context = await openContext(site, { serviceWorkers: 'block', javaScriptEnabled: false });
+    const page = await context.newPage();
+    await page.goto(`${site.address}bench/`);
+    for (const id of ['clock', 'windows', 'keeping', 'acid', 'beside', 'label', 'jar']) {
+      expect(await page.locator(`section.${id}`).isVisible(), id).toBe(true);
+    }
+    expect(await page.locator('.food-label tbody tr').count()).toBeGreaterThan(4);
+    await context.close();
+  });
+
+  it('tells what differs in forced colours too', async () => {
+    const bench = await openBench(site, { forcedColors: 'active' });
+    const { page } = bench;
+    await near(page);
+    await page.locator('#f-beside').selectOption('acid-first');
+    const mark = page.locator('.compared svg.mark').first();
+    await mark.waitFor();
+    const [stroke, text] = await mark.evaluate((drawn) => [
+      getComputedStyle(drawn).stroke,
+      getComputedStyle(drawn.closest('td') ?? drawn).color,
+    ]);
+    expect(stroke).toBe(text);
     await close(bench);
   });
 

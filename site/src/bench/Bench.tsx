@@ -82,6 +82,7 @@ export function Bench(props: {
   const settled = useSettled(bench, isTouched.current);
   const figures = useFigures(settled, later);
   const [isNear, panelsBox] = useNear();
+  const [beside, lay] = useState('');
   useWarmUp(root, start, started.plan, later);
   useArrival(start, edit, give);
   useStorage(state, start);
@@ -187,15 +188,15 @@ export function Bench(props: {
         {later !== undefined && (isNear || isSettled) ? (
           <Memo
             key="panels"
-            of={[settled, described]}
-            draw={() => <later.Panels {...(settled ?? bench)} />}
+            of={[settled, described, beside]}
+            draw={() => <later.Panels {...(settled ?? bench)} beside={beside} lay={lay} />}
           />
         ) : (
           props.panels
         )}
       </div>
       {isSettled ? (
-        <Memo key="lists" of={[settled]} draw={() => <later.Lists {...settled} />} />
+        <Memo key="lists" of={[settled]} draw={() => <later.Lists {...settled} lay={lay} />} />
       ) : (
         props.lists
       )}

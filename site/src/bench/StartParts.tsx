@@ -29,7 +29,8 @@ export function StartPart(props: {
     say: () => undefined,
     turns: createTurns(true),
   };
-  if (part === 'panels') return <Panels {...bench} />;
-  if (part === 'lists') return <Lists {...bench} />;
+  const lay = (): void => undefined;
+  if (part === 'panels') return <Panels {...bench} beside="" lay={lay} />;
+  if (part === 'lists') return <Lists {...bench} lay={lay} />;
   return part === 'card' ? <Card {...bench} /> : <Doors {...bench} />;
 }

@@ -46,7 +46,10 @@ export const FIELDS = {
   trusted: field('/kitchen/waterBoilsAtC', 'kitchen/waterBoilsAtC', 'temperature', { step: 0.1 }),
   readsIn: field('/thermometer/readsInS', 'thermometer/readsInS', 'seconds'),
   power: field('/hob/powerW', 'hob/powerW', 'power', { step: 100, optional: false }),
-  kettle: field('/hob/boilsInMin', 'hob/boilsInMin', 'minutes', { step: 0.5 }),
+  kettle: field('/hob/boilsInMin', 'hob/boilsInMin', 'minutes', {
+    step: 0.5,
+    optional: false,
+  }),
   diameter: field('/pan/diameterMm', 'pan/diameterMm', 'length'),
   capacity: field('/pan/capacityMl', 'pan/capacityMl', 'volume', { step: 100 }),
   empty: field('/pan/emptyMassG', 'pan/emptyMassG', 'mass', { step: 10 }),

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import type { FormulaLine, IngredientId, When } from 'vitrose';
+import type { BatchDocument, FormulaLine, IngredientId, When } from 'vitrose';
 import { ingredientName } from 'vitrose/words';
 import { benchWords } from '../../words/bench.js';
 import { removeLine, setIngredient, setWhen, takeRemedy } from '../state/edits.js';
@@ -96,9 +96,9 @@ function SwapButton(
     readonly to: 'dried' | 'liquid';
   },
 ): JSX.Element {
-  const { edit, say, state, index, lineKey, to } = props;
+  const { edit, say, batch, index, lineKey, to } = props;
   const words = benchWords.formula.swap;
-  const [refused, setRefused] = useState(false);
+  const [refused, setRefused] = useState<{ readonly reason: string; readonly of: BatchDocument }>();
   return (
     <p class="swap">
       <button
@@ -108,17 +108,24 @@ function SwapButton(
           void import('../state/swap.js').then(({ swapSyrupForm }) =>
             edit((before) => {
               const answer = swapSyrupForm(before.now.batch, index);
-              setRefused(answer.kind === 'none');
-              if (answer.kind === 'none') return before;
+              if (answer.kind === 'none') {
+                setRefused({ reason: answer.reason, of: before.now.batch });
+                return before;
+              }
               say(words.done[to]);
               return takeRemedy(before, answer);
             }),
           );
         }}
       >
-        {words.as[to](state.manner.region)}
-      </button>{' '}
-      {refused && <span role="alert">{words.none}</span>}
+        {words.as[to]}
+      </button>
+      {/* Once something else is changed, it may be otherwise. */}
+      {refused?.of === batch && (
+        <span role="alert">
+          {words.none[refused.reason === 'too-little-water' ? refused.reason : 'other']}
+        </span>
+      )}
     </p>
   );
 }

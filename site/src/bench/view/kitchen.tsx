@@ -1,13 +1,15 @@
 import type { JSX } from 'preact';
 import { benchWords } from '../../words/bench.js';
-import { type AirField, elevationOf, hobFromKettle, wattsOf, withAir } from '../state/air.js';
+import { type AirField, elevationOf, withAir } from '../state/air.js';
 import { keepAsMine } from '../state/arrive.js';
 import { setValue } from '../state/edits.js';
-import { tidy } from '../state/read/tidy.js';
 import type { BenchState } from '../state/types.js';
 import type { BenchProps } from './bench-context.js';
 import { Gate } from './gate.js';
 import { NumberBox } from './number-box.js';
+import { AdviceText } from './watch-line.js';
+
+const TOLD = 'kitchen-told';
 
 /** The one question about the kitchen, the altitude, and behind them every other way to know the air. */
 export function KitchenPart(props: BenchProps): JSX.Element {
@@ -19,15 +21,18 @@ export function KitchenPart(props: BenchProps): JSX.Element {
       const next = withAir(before.now.batch, field, value);
       return setValue(before, '/kitchen', next.kitchen);
     };
-  const watts = wattsOf(batch.hob, planned.plan?.kitchen.waterBoilsAtC.value ?? 100);
   const needsAltitude =
     batch.kitchen !== undefined &&
     'seaLevelPressurePa' in batch.kitchen &&
     elevationOf(batch) === 0;
+  // Two answers that contradict each other: the ways out stand where they were given.
+  const differ = planned.isOld
+    ? undefined
+    : planned.plan?.advice.find(({ code }) => code === 'reading-and-altitude-differ');
   const boxes = (draw: () => JSX.Element): JSX.Element => (
     <Gate
       turns={turns}
-      of={[batch.kitchen, batch.thermometer, batch.hob, state.manner, state.round]}
+      of={[batch.kitchen, batch.thermometer, state.manner, state.round]}
       draw={draw}
     />
   );
@@ -46,6 +51,7 @@ export function KitchenPart(props: BenchProps): JSX.Element {
           />
         </div>
       ))}
+      {differ !== undefined && <AdviceText {...props} advice={differ} then={TOLD} />}
       <KitchenWords {...props} />
       <details class="more">
         <summary>{words.other}</summary>
@@ -66,19 +72,8 @@ export function KitchenPart(props: BenchProps): JSX.Element {
             />
             <NumberBox {...props} name="trusted" label={words.trusted} onValue={air('trusted')} />
             <NumberBox {...props} name="ice" label={words.ice} />
-            <NumberBox
-              {...props}
-              name="kettle"
-              label={words.kettle}
-              onValue={(before, value) =>
-                setValue(before, '/hob', value === undefined ? undefined : hobFromKettle(value))
-              }
-            />
           </div>
         ))}
-        {watts !== undefined && (
-          <p class="quiet">{words.kettleAnswer(tidy(Math.round(watts / 10) * 10))}</p>
-        )}
       </details>
       {state.now.whose === 'mine' && <p class="quiet">{words.mine}</p>}
       {state.now.whose === 'theirs' && (
@@ -102,7 +97,7 @@ function KitchenWords({ planned, described }: BenchProps): JSX.Element {
     .filter((line) => /kitchen|thermometer|Height|Water boils/.test(line))
     .slice(0, 3);
   return (
-    <div class={isOld ? 'told old' : 'told'}>
+    <div class={isOld ? 'told old' : 'told'} id={TOLD} tabIndex={-1}>
       {told.length === 0 ? (
         <p class="quiet">{benchWords.kitchen.skip}</p>
       ) : (

@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { useEffect } from 'preact/hooks';
 import type { FormulaLine, IngredientId } from 'vitrose';
 import { ingredient } from 'vitrose';
 import { benchWords } from '../../words/bench.js';
@@ -83,6 +84,7 @@ function SmallBox(
         : setValue(setUnread(before, id, undefined), path, meant),
     );
   };
+  useEffect(() => () => edit((before) => setUnread(before, id, undefined)), []);
   return (
     <div class="field">
       <label for={id}>{label}</label>

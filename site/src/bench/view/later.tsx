@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import type { BenchProps } from './bench-context.js';
 import { Code } from './code.js';
 import { Known } from './known.js';
+import type { Lay } from './panels/props.js';
 import { Share } from './share.js';
 import { Steps } from './steps.js';
 
@@ -17,7 +18,7 @@ export { Panels } from './panels/panels.js';
 export { Rule } from './rule.js';
 
 /** What to do and what was taken for granted. */
-export function Lists(props: BenchProps): JSX.Element {
+export function Lists(props: BenchProps & { readonly lay: Lay }): JSX.Element {
   return (
     <>
       <Steps {...props} />

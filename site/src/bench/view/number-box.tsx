@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useRef } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { BATCH_LIMITS } from 'vitrose';
 import { benchWords } from '../../words/bench.js';
 import { setUnread, setValue } from '../state/edits.js';
@@ -23,10 +23,12 @@ export function NumberBox(
     readonly onValue?: (state: BenchState, value: number | undefined) => BenchState;
     /** Under the field while it is empty. */
     readonly idle?: string | undefined;
+    /** What it comes to, in place of what was understood. */
+    readonly means?: string | undefined;
     readonly large?: boolean | undefined;
   },
 ): JSX.Element {
-  const { state, batch, edit, name, label, onValue, idle, large } = props;
+  const { state, batch, edit, name, label, onValue, idle, means, large } = props;
   const { path, limit, quantity, whole, step = 1, optional } = { ...defaults, ...FIELDS[name] };
   const { units } = state.manner;
   const wanted = { quantity, limits: BATCH_LIMITS[limit], units, whole };
@@ -43,6 +45,8 @@ export function NumberBox(
       : reading;
   };
   const reading = understood(typed.text);
+  // A field that goes takes with it what could not be read in it.
+  useEffect(() => () => edit((before) => setUnread(before, id, undefined)), []);
   const take = (text: string): void => {
     const next = understood(text);
     if (next.kind === 'unread') {
@@ -93,7 +97,9 @@ export function NumberBox(
       <Echo
         id={`${id}-echo`}
         reading={
-          reading.kind === 'read' && quantity === 'count' ? { ...reading, echo: '' } : reading
+          reading.kind === 'read'
+            ? { ...reading, echo: means ?? (quantity === 'count' ? '' : reading.echo) }
+            : reading
         }
         idle={idle}
         onOffer={(offer) => {

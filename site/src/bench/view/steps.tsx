@@ -1,12 +1,17 @@
-import type { JSX } from 'preact';
+import { Fragment, type JSX } from 'preact';
 import type { Caution } from 'vitrose/words';
 import { benchLaterWords } from '../../words/bench-later.js';
+import { panelWords } from '../../words/bench-panels.js';
+import { besides } from '../state/beside.js';
 import { otherCautions, stepLines, topCautions } from '../state/step-lines.js';
 import type { BenchProps } from './bench-context.js';
+import { goBeside } from './panels/beside.js';
+import type { Lay } from './panels/props.js';
 import { Barred } from './watch-line.js';
 
 /** The three cautions that matter most, the steps with theirs, and the rest. */
-export function Steps({ planned, described, state }: BenchProps): JSX.Element | null {
+export function Steps(props: BenchProps & { readonly lay: Lay }): JSX.Element | null {
+  const { planned, described, state } = props;
   const { plan, isOld } = planned;
   if (plan === undefined || described === undefined) return null;
   const words = benchLaterWords.steps;
@@ -17,7 +22,10 @@ export function Steps({ planned, described, state }: BenchProps): JSX.Element | 
       <div class="top-cautions">
         <h3>{words.top}</h3>
         {topCautions(plan, state.manner).map((one) => (
-          <CautionText key={one.id} caution={one} />
+          <Fragment key={one.id}>
+            <CautionText caution={one} />
+            {one.id === 'dogs-xylitol' && <WithoutXylitol {...props} />}
+          </Fragment>
         ))}
       </div>
       <ol>
@@ -40,6 +48,25 @@ export function Steps({ planned, described, state }: BenchProps): JSX.Element | 
         </>
       )}
     </section>
+  );
+}
+
+/** The way out beside the caution: it shows what that costs and gains, and takes nothing yet. */
+function WithoutXylitol({ state, lay }: BenchProps & { readonly lay: Lay }): JSX.Element | null {
+  if (!besides(state).some(({ id }) => id === 'without-xylitol')) return null;
+  return (
+    <p class="ways">
+      <button
+        type="button"
+        id="without-xylitol"
+        onClick={() => {
+          lay('without-xylitol');
+          goBeside();
+        }}
+      >
+        {panelWords.withoutXylitol}
+      </button>
+    </p>
   );
 }
 

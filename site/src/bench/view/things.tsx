@@ -1,9 +1,11 @@
 import type { JSX } from 'preact';
 import type { Hob, MouldKind, ThermometerKind } from 'vitrose';
 import { benchWords } from '../../words/bench.js';
+import { hobFromKettle, wattsOf } from '../state/air.js';
 import { setValue } from '../state/edits.js';
 import type { FieldName } from '../state/fields.js';
 import { type HobKind, hobOf, type WrapChoice, wrapChoice, wrapOf } from '../state/hob-and-wrap.js';
+import { tidy } from '../state/read/tidy.js';
 import type { BenchProps } from './bench-context.js';
 import { Pick } from './choice.js';
 import { Gate } from './gate.js';
@@ -16,6 +18,8 @@ export function Things(props: BenchProps): JSX.Element {
   const { state, batch, edit } = props;
   const words = benchWords.things;
   const { region } = state.manner;
+  const { plan } = props.planned;
+  const watts = wattsOf(batch.hob, plan?.kitchen.waterBoilsAtC.value ?? 100);
   const box = (name: FieldName, label: string): JSX.Element => (
     <NumberBox {...props} key={name} name={name} label={label} />
   );
@@ -56,7 +60,7 @@ export function Things(props: BenchProps): JSX.Element {
         {box('scaleEnd', words.scaleEnd)}
         {box('readsIn', words.readsIn)}
       </Group>
-      <Group {...props} id="hob" of={[batch.hob]} title={words.hob(region)}>
+      <Group {...props} id="hob" of={[batch.hob, watts]} title={words.hob(region)}>
         <Pick<HobKind>
           id="f-hob-kind"
           label={words.hobKind}
@@ -67,7 +71,21 @@ export function Things(props: BenchProps): JSX.Element {
           }
         />
         {batch.hob !== undefined && 'powerW' in batch.hob && box('power', words.power)}
-        {batch.hob?.kind === 'timed' && <p class="quiet">{words.kettleAbove}</p>}
+        {batch.hob?.kind === 'timed' && (
+          <NumberBox
+            {...props}
+            name="kettle"
+            label={words.kettle}
+            means={
+              watts === undefined
+                ? undefined
+                : words.kettleAnswer(tidy(Math.round(watts / 10) * 10))
+            }
+            onValue={(before, value) =>
+              setValue(before, '/hob', value === undefined ? undefined : hobFromKettle(value))
+            }
+          />
+        )}
       </Group>
       <Group {...props} id="room" of={[batch.room, batch.store]} title={words.room}>
         {box('roomC', words.roomC)}
@@ -78,7 +96,7 @@ export function Things(props: BenchProps): JSX.Element {
       </Group>
       <details class="more">
         <summary>{words.more}</summary>
-        <Group {...props} id="wrap" of={[batch.wrap]} title={words.wrap}>
+        <Group {...props} id="wrap" of={[batch.wrap, plan?.yield.pieceG?.value]} title={words.wrap}>
           <Pick<WrapChoice>
             id="f-wrap"
             label={words.wrapKind}
@@ -88,9 +106,7 @@ export function Things(props: BenchProps): JSX.Element {
               ...(Object.entries(words.wraps) as [WrapChoice, string][]),
             ]}
             onChoose={(choice) =>
-              edit((before) =>
-                setValue(before, '/wrap', wrapOf(choice, before.now.batch, props.planned.plan)),
-              )
+              edit((before) => setValue(before, '/wrap', wrapOf(choice, before.now.batch, plan)))
             }
           />
           {typeof batch.wrap === 'object' && box('wrapArea', words.wrapArea)}

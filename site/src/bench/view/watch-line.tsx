@@ -40,7 +40,9 @@ export function WatchLine(props: BenchProps): JSX.Element {
 }
 
 /** One advice in words, with its buttons. */
-function AdviceText(props: BenchProps & { readonly advice: Advice }): JSX.Element {
+export function AdviceText(
+  props: BenchProps & { readonly advice: Advice; readonly then?: string },
+): JSX.Element {
   const { advice, state } = props;
   const { severity, title, text } = explainAdvice(advice, state.manner);
   const isGrave = advice.severity === 'danger' || advice.severity === 'will-fail';
@@ -60,9 +62,13 @@ function AdviceText(props: BenchProps & { readonly advice: Advice }): JSX.Elemen
 
 /** The ways out, each a button. */
 export function Buttons(
-  props: BenchProps & { readonly remedies: readonly Remedy[] },
+  props: BenchProps & {
+    readonly remedies: readonly Remedy[];
+    /** Where to be once one is taken. */
+    readonly then?: string;
+  },
 ): JSX.Element | null {
-  const { remedies, edit, say, state } = props;
+  const { remedies, edit, say, state, then = 'answer-watch' } = props;
   const doable = remedies.filter(({ changes }) => changes.length > 0);
   if (doable.length === 0) return null;
   return (
@@ -76,8 +82,8 @@ export function Buttons(
             onClick={() => {
               edit((before) => takeRemedy(before, remedy));
               say(benchWords.advice.taken(label));
-              // The advice may be gone with its button; the answer it changed is the place to be.
-              document.getElementById('answer-watch')?.focus();
+              // The advice may be gone with its button; what it changed is the place to be.
+              document.getElementById(then)?.focus();
             }}
           >
             {label}

@@ -1,3 +1,4 @@
+import { ModelRangeError } from 'vitrose';
 import { benchWords } from '../../../words/bench.js';
 import { readNumber } from './number.js';
 import { tidy } from './tidy.js';
@@ -29,7 +30,7 @@ export function readQuantity(text: string, wanted: Wanted): Reading<number> {
     return unread(benchWords.unread.noUnit(number.rest, signsOf(all)));
   }
   const unit = named ?? all[0];
-  const possible = number.values.filter((value) => isWithin(unit.toDocument(value), wanted.limits));
+  const possible = number.values.filter((value) => fits(value, unit, wanted.limits));
   const [first, second] = possible;
   if (first !== undefined) {
     const value = snapped(unit.toDocument(first));
@@ -48,7 +49,7 @@ export function readQuantity(text: string, wanted: Wanted): Reading<number> {
       echo: echoOf(value, wanted.quantity, wanted.units),
       offers: [
         ...(second === undefined ? [] : [offerOf(second, unit)]),
-        ...perhapsPercent(first, named, unit, wanted),
+        ...(named === undefined ? perhaps(first, unit, wanted) : []),
       ],
     };
   }
@@ -66,7 +67,7 @@ export function writeQuantity(
 /** What was understood, in the reader's unit and, where there is one, in the other. */
 export function echoOf(value: number, quantity: QuantityId, units: 'metric' | 'us'): string {
   const [own, other] = unitsOf(quantity, units);
-  const twice = ['temperature', 'elevation', 'pressure', 'mass', 'length'];
+  const twice = ['temperature', 'elevation', 'pressure', 'mass', 'length', 'area'];
   const first = withSign(own.fromDocument(value), own);
   // Millilitres are litres only from a pan upwards.
   if (quantity === 'volume' && value >= 250 && other !== undefined) {
@@ -82,7 +83,7 @@ function impossible(
   all: readonly Unit[],
   { limits, quantity, units }: Wanted,
 ): Reading<number> {
-  const meant = all.find((other) => other !== unit && isWithin(other.toDocument(value), limits));
+  const meant = all.find((other) => other !== unit && fits(value, other, limits));
   if (meant !== undefined) {
     return {
       kind: 'unread',
@@ -98,15 +99,16 @@ function impossible(
   return unread(benchWords.unread.outside(withSign(value, unit), low, high));
 }
 
-/** A fraction where the page speaks of per cent. */
-function perhapsPercent(
-  value: number,
-  named: Unit | undefined,
-  unit: Unit,
-  { quantity, limits }: Wanted,
-): readonly Offer[] {
-  const fits = quantity === 'percent' && named === undefined && value > 0 && value < 1;
-  return fits && isWithin(unit.toDocument(value * 100), limits) ? [offerOf(value * 100, unit)] : [];
+/** What a bare number may mean: a fraction where the page speaks of per cent, kilowatts for watts. */
+function perhaps(value: number, unit: Unit, { quantity, units, limits }: Wanted): readonly Offer[] {
+  if (value <= 0) return [];
+  if (quantity === 'percent' && value < 1 && fits(value * 100, unit, limits)) {
+    return [offerOf(value * 100, unit)];
+  }
+  const [, other] = unitsOf(quantity, units);
+  // No hob has so few watts.
+  if (quantity !== 'power' || other === undefined || value > 20) return [];
+  return fits(value, other, limits) ? [offerOf(value, other)] : [];
 }
 
 function offerOf(value: number, unit: Unit): Offer {
@@ -133,6 +135,16 @@ function signsOf(all: readonly Unit[]): string {
 
 function withSign(value: number, { sign }: Unit): string {
   return sign === '' ? tidy(value) : `${tidy(value)} ${sign}`;
+}
+
+/** Whether that many of the unit can be; a pressure below nothing cannot even be converted. */
+function fits(value: number, unit: Unit, limits: readonly [number, number]): boolean {
+  try {
+    return isWithin(unit.toDocument(value), limits);
+  } catch (error) {
+    if (error instanceof ModelRangeError) return false;
+    throw error;
+  }
 }
 
 function isWithin(value: number, [low, high]: readonly [number, number]): boolean {

@@ -135,16 +135,20 @@ export function unitsOf(id: QuantityId, units: 'metric' | 'us'): readonly [Unit,
     case 'minutes':
       return [times('min', 1, 'minute', 'minutes', "'", '′'), times('s', 1 / 60, 'sec', 'seconds')];
     case 'seconds':
-      return [times('s', 1, 'sec', 'second', 'seconds')];
+      return [times('s', 1, 'sec', 'second', 'seconds'), times('min', 60, 'minute', 'minutes')];
     case 'power':
       return [times('W', 1, 'watt', 'watts'), times('kW', 1000, 'kilowatt', 'kilowatts')];
     case 'area':
-      return [
+      return order(
         times('cm²', 1, 'cm2', 'sq cm', 'square centimetres', 'square centimeters'),
         times('in²', 6.4516, 'in2', 'sq in', 'square inches'),
-      ];
+      );
     case 'alkalinity':
-      return [times('mmol/L', 1, 'mmol', 'mmol per litre', 'mmol per liter')];
+      return [
+        times('mmol/L', 1, 'mmol', 'mmol per litre', 'mmol per liter'),
+        // Calcium carbonate, 100.09 g/mol, takes up two protons.
+        times('mg/L CaCO₃', 1 / 50.045, 'mg/l caco3', 'mg/l as caco3', 'ppm caco3', 'ppm'),
+      ];
     case 'days':
       return [
         times('days', 1, 'day', 'd'),
@@ -152,6 +156,6 @@ export function unitsOf(id: QuantityId, units: 'metric' | 'us'): readonly [Unit,
         times('months', 30.4375, 'month'),
       ];
     default:
-      return [times('', 1)];
+      return [times('', 1, 'x', '×', 'times')];
   }
 }

@@ -1,39 +1,32 @@
 import type { JSX } from 'preact';
 import { panelWords } from '../../../words/bench-panels.js';
-import { type BesideId, besides } from '../../state/beside.js';
-import type { BenchProps } from '../bench-context.js';
 import { Choice } from '../choice.js';
 import { Part } from './part.js';
+import type { BesideProps } from './props.js';
 import { SectionLines } from './section-lines.js';
 
 type AcidTime = 'first-boil' | 'off-heat';
 
+const BESIDE = { 'first-boil': 'acid-first', 'off-heat': 'acid-last' } as const;
+const TIMES: readonly AcidTime[] = ['first-boil', 'off-heat'];
+
 /** What acid and heat do to the sugar, and a switch that shows the other way without taking it. */
-export function Acid(
-  props: BenchProps & {
-    readonly chosen: BesideId | '';
-    readonly choose: (id: BesideId | '') => void;
-  },
-): JSX.Element | null {
-  const { planned, described, state, chosen, choose } = props;
+export function Acid(props: BesideProps): JSX.Element | null {
+  const { planned, described, offered, other, lay, say } = props;
   const { plan, isOld } = planned;
   const words = panelWords.acid;
   if (plan?.inversion === undefined) return null;
-  const offered = besides(state).map(({ id }) => id);
-  const canBe = {
-    'first-boil': offered.includes('acid-first'),
-    'off-heat': offered.includes('acid-last'),
-  };
-  // Where only one way is another, the acid stands the other way now.
-  const isNow: AcidTime = canBe['off-heat'] ? 'first-boil' : 'off-heat';
-  const shown: AcidTime =
-    chosen === 'acid-first' ? 'first-boil' : chosen === 'acid-last' ? 'off-heat' : isNow;
+  const can = (time: AcidTime): boolean => offered.some(({ kind }) => kind === BESIDE[time]);
+  const [canFirst, canLast] = [can('first-boil'), can('off-heat')];
+  // Where both are another way, the acid goes in at several times, and neither is how it stands.
+  const stands = canFirst && canLast ? undefined : canLast ? 'first-boil' : 'off-heat';
+  const shown = TIMES.find((time) => BESIDE[time] === other?.kind) ?? stands ?? '';
   return (
     <Part id="acid" title={words.title} isOld={isOld}>
       <SectionLines described={described} id="acid" />
-      {(canBe['first-boil'] || canBe['off-heat']) && (
+      {(canFirst || canLast) && (
         <>
-          <Choice<AcidTime>
+          <Choice<AcidTime | ''>
             id="f-acid-time"
             label={words.label}
             value={shown}
@@ -41,9 +34,11 @@ export function Acid(
               ['first-boil', words.first],
               ['off-heat', words.last],
             ]}
-            onChoose={(time) =>
-              choose(time === isNow ? '' : time === 'first-boil' ? 'acid-first' : 'acid-last')
-            }
+            onChoose={(time) => {
+              const isNow = time === '' || time === stands;
+              lay(isNow ? '' : BESIDE[time]);
+              say(isNow ? words.asNow : words.shown);
+            }}
           />
           <p class="quiet">{words.note}</p>
         </>

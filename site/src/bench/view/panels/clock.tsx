@@ -2,6 +2,8 @@ import { CookTime } from '@vitrose/figures';
 import type { JSX } from 'preact';
 import { panelWords } from '../../../words/bench-panels.js';
 import type { BenchProps } from '../bench-context.js';
+import { cookState } from './cook-state.js';
+import { Fitted } from './fitted.js';
 import { Part } from './part.js';
 import { SectionLines } from './section-lines.js';
 
@@ -12,18 +14,12 @@ export function Clock({ planned, described, state }: BenchProps): JSX.Element | 
   const { cooking } = plan;
   return (
     <Part id="clock" title={panelWords.clock} isOld={isOld}>
+      {/* Where the hob never gets there, the lines say so. */}
       {cooking !== undefined && (
-        <CookTime
-          id="cook-time"
-          path={cooking.path.map(({ minutes, readingC }) => ({ minutes, temperatureC: readingC }))}
-          moments={cooking.moments.map(({ id, atMin, readingC }) => ({
-            id,
-            minutes: atMin.value,
-            temperatureC: readingC,
-          }))}
-          bandMinutes={cooking.toStopMin.band}
-          units={state.manner.units === 'us' ? 'f' : 'c'}
-          widthPx={640}
+        <Fitted
+          draw={(widthPx) => (
+            <CookTime id="cook-time" {...cookState(cooking, state.manner)} widthPx={widthPx} />
+          )}
         />
       )}
       <SectionLines described={described} id="time" />

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { panelWords } from '../../../words/bench-panels.js';
 import type { BenchProps } from '../bench-context.js';
 import { Buttons } from '../watch-line.js';
+import { Fitted } from './fitted.js';
 import { Part } from './part.js';
 import { SectionLines } from './section-lines.js';
 
@@ -17,14 +18,18 @@ export function Keeping(props: BenchProps): JSX.Element | null {
   return (
     <Part id="keeping" title={panelWords.keeping} isOld={isOld}>
       {air !== undefined && (
-        <KeepingBars
-          id="keeping-bars"
-          relativeHumidity={batch.room?.relativeHumidity ?? plan.keeping.storeRelativeHumidity}
-          equilibrium={air.ownRelativeHumidity.value}
-          criticalRelativeHumidity={air.criticalRelativeHumidity.value}
-          stickyFrom={air.sticksFromRelativeHumidity}
-          stickyAt={air.stickyAtRelativeHumidity}
-          widthPx={640}
+        <Fitted
+          draw={(widthPx) => (
+            <KeepingBars
+              id="keeping-bars"
+              relativeHumidity={batch.room?.relativeHumidity ?? plan.keeping.storeRelativeHumidity}
+              equilibrium={air.ownRelativeHumidity.value}
+              criticalRelativeHumidity={air.criticalRelativeHumidity.value}
+              stickyFrom={air.sticksFromRelativeHumidity}
+              stickyAt={air.stickyAtRelativeHumidity}
+              widthPx={widthPx}
+            />
+          )}
         />
       )}
       <SectionLines described={described} id="keeping" />

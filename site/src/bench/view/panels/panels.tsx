@@ -1,7 +1,4 @@
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
-import { panelWords } from '../../../words/bench-panels.js';
-import { type BesideId, besides } from '../../state/beside.js';
 import type { BenchProps } from '../bench-context.js';
 import { Acid } from './acid.js';
 import { BesidePart } from './beside.js';
@@ -9,34 +6,21 @@ import { Clock } from './clock.js';
 import { Jar } from './jar.js';
 import { Keeping } from './keeping.js';
 import { LabelPart } from './label.js';
+import type { Lay } from './props.js';
+import { useBeside } from './use-beside.js';
 import { Windows } from './windows.js';
 
 /** Minutes, windows, keeping, acid, another plan, the label: what the answer rests on, to be played with. */
-export function Panels(props: BenchProps): JSX.Element {
-  const [chosen, choose] = useState<BesideId | ''>('');
-  const beside = { ...props, chosen, choose };
-  const canDoWithout = besides(props.state).some(({ id }) => id === 'without-xylitol');
+export function Panels(
+  props: BenchProps & { readonly beside: string; readonly lay: Lay },
+): JSX.Element {
+  const beside = { ...props, ...useBeside(props.state, props.beside) };
   return (
     <>
       <Clock {...props} />
       <Windows {...props} />
       <Keeping {...props} />
       <Acid {...beside} />
-      {canDoWithout && (
-        <p class="part">
-          <button
-            type="button"
-            class="way"
-            id="without-xylitol"
-            onClick={() => {
-              choose('without-xylitol');
-              document.getElementById('f-beside')?.focus();
-            }}
-          >
-            {panelWords.withoutXylitol}
-          </button>
-        </p>
-      )}
       <BesidePart {...beside} />
       <LabelPart {...props} />
       <Jar {...props} />

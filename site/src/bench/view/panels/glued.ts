@@ -1,0 +1,4 @@
+/** A number stays on the line of its unit. */
+export function glued(text: string): string {
+  return text.replace(/(?<=\d) (?=[°%])/g, '\u00a0');
+}

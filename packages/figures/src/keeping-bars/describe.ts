@@ -20,11 +20,26 @@ function ownWords({ equilibrium: own }: KeepingBarsState): string {
   return `Air drier than ${humidity(own)} dries a bare sweet; in wetter air it takes up water.`;
 }
 
-function softWords({ criticalRelativeHumidity: critical }: KeepingBarsState): string {
-  return critical === undefined ? '' : `Above ${humidity(critical)} it goes soft in time.`;
+// Whoever speaks first says what it is about.
+function softWords({ equilibrium, criticalRelativeHumidity: critical }: KeepingBarsState): string {
+  if (critical === undefined) return '';
+  return equilibrium === undefined
+    ? `In air of more than ${humidity(critical)} humidity a bare sweet takes up water and goes soft in time.`
+    : `Above ${humidity(critical)} it goes soft in time.`;
 }
 
-function stickyWords({ stickyFrom, stickyAt }: KeepingBarsState): string {
+function stickyWords(state: KeepingBarsState): string {
+  const { equilibrium, criticalRelativeHumidity, stickyFrom, stickyAt } = state;
+  const from = stickyFrom ?? stickyAt;
+  if (equilibrium === undefined && criticalRelativeHumidity === undefined && from !== undefined) {
+    const does =
+      stickyFrom === undefined ? 'is sticky all over' : 'begins to stick to what it touches';
+    const full =
+      stickyFrom === undefined || stickyAt === undefined
+        ? ''
+        : `, and from ${humidity(stickyAt)} it is sticky all over`;
+    return `In air of more than ${humidity(from)} humidity a bare sweet ${does}${full}.`;
+  }
   if (stickyFrom === undefined)
     return stickyAt === undefined ? '' : `It is sticky all over from ${humidity(stickyAt)}.`;
   const full = stickyAt === undefined ? '' : ` and is sticky all over from ${humidity(stickyAt)}`;

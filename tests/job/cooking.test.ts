@@ -1,47 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import {
-  applyChanges,
-  type BatchDocument,
-  type FormulaLine,
-  type Hob,
-  type MomentId,
-  type PlannedCooking,
-} from 'vitrose';
+import { applyChanges, type BatchDocument, type Hob, type MomentId } from 'vitrose';
+import { codesOf, cookingOf, drops, kettle, withLine } from './drops.js';
 import { planOf } from './plan-of.js';
-
-const syrup = {
-  ingredient: 'dried-glucose-syrup',
-  dextroseEquivalent: 42,
-  drySolidsMassFraction: 0.96,
-} as const;
-const drops: BatchDocument = {
-  format: 'vitrose.batch/1',
-  formula: [
-    { ingredient: 'sucrose', massG: 232 },
-    { ...syrup, massG: 155 },
-    { ingredient: 'water', massG: 116 },
-  ],
-  cook: { toSeaLevelC: 148 },
-};
-const withLine = (line: FormulaLine): BatchDocument => ({
-  ...drops,
-  formula: [...drops.formula, line],
-});
-const kettle = (boilsInMin: number): Hob => ({
-  kind: 'timed',
-  waterG: 500,
-  fromC: 20,
-  boilsInMin,
-});
-
-function cookingOf(batch: BatchDocument): PlannedCooking {
-  const { cooking } = planOf(batch);
-  if (cooking === undefined) throw new Error('it never boils');
-  return cooking;
-}
-
-const codesOf = (batch: BatchDocument): readonly string[] =>
-  planOf(batch).advice.map(({ code }) => code);
 
 describe('the boil against the clock', () => {
   it.each([

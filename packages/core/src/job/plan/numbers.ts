@@ -1,10 +1,10 @@
 import { joinBands } from '../../foundation/results/band.js';
 import type { Span } from '../../foundation/results/types.js';
-import type { Mixture } from '../../matter/mixture/types.js';
 import { glassTransition } from '../../models/glass/index.js';
 import { relativeSweetness } from '../../models/sweetness/index.js';
 import { type Ledger, warn } from '../ledger.js';
 import { planComposition, planLines } from './composition.js';
+import { sucroseG } from './cooking/invert.js';
 import { planCooking } from './cooking/plan-cooking.js';
 import { planInversion } from './cooking/plan-inversion.js';
 import { potLife } from './cooking/pot-life.js';
@@ -70,7 +70,7 @@ export function planNumbers(settled: Settled, ledger: Ledger): PlanNumbers {
     pressurePa: kitchen.pressureInPanPa,
     storeC: store.storeC,
     kneeC: curve?.knee.hereC,
-    sugar: holdsSucrose(finished),
+    sugar: sucroseG(finished) > 0,
   });
   const lateWaterG = pots.late?.waterG ?? 0;
   const risePoints = (100 * lateWaterG) / outcome.finishedG;
@@ -160,8 +160,4 @@ function finishedBand({ baseG }: PlanDocument['composition'], { outcome, inputs 
     finishedG + baseG.band[1] - baseG.value,
   ];
   return joinBands(finishedG, inputs.finishedG, carried);
-}
-
-function holdsSucrose({ solids }: Mixture): boolean {
-  return solids.some((solid) => solid.kind === 'pure' && solid.species === 'sucrose');
 }

@@ -9,7 +9,7 @@ export const HEAT_SOURCES = {
       'Sugar Technologists Manual: Chemical and Physical Data for Sugar Manufacturers and Users',
     container: 'Bartens, Berlin, 8th ed.',
     kind: 'publication',
-    did: 'The law of specific heat was seen transcribed in public model code, not in the book.',
+    did: 'The law of specific heat was seen as copied into public model code, not in the book.',
   },
   'mohos-2010': {
     authors: 'Mohos, F.A.',

@@ -23,6 +23,6 @@ export const JOB_SOURCES = {
     title: 'Solubility of pure sucrose in water',
     container: 'Zeitschrift für die Zuckerindustrie',
     kind: 'publication',
-    did: 'The polynomial was seen in public transcriptions that agree; the paper itself was not read.',
+    did: 'The polynomial was seen in public copies that agree; the paper itself was not read.',
   },
 } as const satisfies Readonly<Record<string, Source>>;

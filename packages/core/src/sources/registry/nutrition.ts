@@ -18,7 +18,7 @@ export const NUTRITION_SOURCES = {
     title: 'Reference amounts customarily consumed per eating occasion',
     container: 'Code of Federal Regulations, title 21, section 101.12',
     kind: 'publication',
-    did: 'Seen in a transcription of the table. Federal Register 63:1078 (1998), read, proposes to widen the row of hard candy.',
+    did: 'Seen in a copy of the table. Federal Register 63:1078 (1998), read, proposes to widen the row of hard candy.',
   },
   'us-21-cfr-101-60': {
     authors: 'United States Food and Drug Administration',

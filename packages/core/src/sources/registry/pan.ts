@@ -44,7 +44,7 @@ export const PAN_SOURCES = {
     title: 'Specification and Standard SPS-4: densimetry and tables',
     container: 'printed in Bubnik, Z. et al. 1995, Sugar Technologists Manual, 8th edition',
     kind: 'publication',
-    did: 'Coefficients taken from two public transcriptions that agree.',
+    did: 'Coefficients taken from two public copies that agree.',
   },
   'kell-1975': {
     authors: 'Kell, G. S.',

@@ -9,7 +9,7 @@ export const WATER_SOURCES = {
     container: 'Journal of Physical and Chemical Reference Data 22:783; IAPWS SR1-86(1992)',
     address: 'http://iapws.org/relguide/Supp-sat.html',
     kind: 'publication',
-    did: 'Coefficients seen in several public transcriptions that name the release; the equation reproduces its verification values.',
+    did: 'Coefficients seen in several public copies that name the release; the equation reproduces its verification values.',
   },
   'steam-table-interpolation': {
     authors: 'The Vitrose contributors',

@@ -13,7 +13,7 @@ export const boilingSucroseGerlachTable = {
     locator: 'table of boiling points of sucrose solutions',
   },
   grade: 'secondary',
-  did: 'Seen in two transcriptions that agree.',
+  did: 'Seen in two copies that agree.',
   units: { drySolidsPercent: '% m/m', boilingPointC: '°C at 760 mmHg' },
   rows: [
     { drySolidsPercent: 10, boilingPointC: 100.4 },

@@ -11,7 +11,7 @@ export const densitySucrose20cTable = {
     locator: 'sucrose',
   },
   grade: 'secondary',
-  did: 'Seen in a public code transcription.',
+  did: 'Seen as copied into public code.',
   units: { drySolidsPercent: '% m/m', densityKgPerM3: 'kg/m³' },
   rows: [
     { drySolidsPercent: 0, densityKgPerM3: 998.2 },

@@ -9,10 +9,10 @@ export const glassViscosityTable = {
     year: '1995',
     title:
       'Viscosity of sucrose solutions; Rheological properties of sucrose solutions and suspensions',
-    locator: 'rows as transcribed in public code; formula',
+    locator: 'rows as copied in public code; formula',
   },
   grade: 'secondary',
-  did: 'Rows seen in a transcription; the formula is recalled and was checked against them.',
+  did: 'Rows seen in a copy; the formula is recalled and was checked against them.',
   units: {
     drySolidsPercent: '% m/m',
     temperatureC: '°C',

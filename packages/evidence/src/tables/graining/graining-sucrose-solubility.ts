@@ -13,7 +13,7 @@ export const grainingSucroseSolubilityTable = {
     locator: 'Appendix 2, Table A2.2',
   },
   grade: 'secondary',
-  did: 'Table seen in a textbook; the coefficients of the first equation in several transcriptions, those of the second recalled.',
+  did: 'Table seen in a textbook; the coefficients of the first equation in several copies, those of the second recalled.',
   units: {
     temperatureC: '°C',
     solubilityGPer100GWater: 'g per 100 g water',
@@ -58,7 +58,7 @@ export const grainingSucroseSolubilityTable = {
   },
   notes: [
     'The two equations differ by −0.12 points at 15 to 30 °C, nothing near 74, and 0.53 at 100.',
-    'The quadratic coefficient is 1.6169e-3 in seven transcriptions; 1.66169e-3 would be worth at most 0.45 points, at 100 °C.',
+    'The quadratic coefficient is 1.6169e-3 in seven copies; 1.66169e-3 would be worth at most 0.45 points, at 100 °C.',
     'Quote ± 0.3 points to 80 °C, ± 0.5 above; beyond 100 °C both are run on.',
   ],
   smooth: [

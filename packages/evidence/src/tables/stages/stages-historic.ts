@@ -13,7 +13,7 @@ export const stagesHistoricTable = {
     locator: 'see rows',
   },
   grade: 'primary',
-  did: 'Read in transcripts of public-domain books.',
+  did: 'Read in text copies of public-domain books.',
   units: { lowF: '°F', highF: '°F', lowC: '°C', highC: '°C' },
   rows: [
     { publication: 'Ronald 1895, The Century Cook Book', printedAs: 'small thread', lowF: 215, highF: 215, lowC: 101.7, highC: 101.7 },

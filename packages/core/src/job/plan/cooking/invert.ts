@@ -18,17 +18,15 @@ export type EarlyInversion = {
   /** What of it acid did: the part the plan's other numbers count. */
   readonly byAcid: number;
   readonly limitedByWater: boolean;
-  /** The base before its late-joining acids, and what joins it. */
-  readonly acids: AcidMasses;
 };
 
 /** What a line of acid is in water. */
 type AcidSpecies = keyof AcidMasses;
 
 /**
- * Inversion along the boil. Any boil is hotter and drier than the law was tested; the figure's own
- * band says what that may mean, and every plan would carry the same warning. Several acids that join at different times all count from the first of
- * them, the less kind end.
+ * Inversion along the boil. Several acids that join at different times all count from the first of
+ * them, the less kind end. Any boil is hotter and drier than the law was tested: every plan would
+ * carry that warning, so the figure's own band says it instead.
  */
 export function invertInTheBoil({
   lines,
@@ -47,7 +45,6 @@ export function invertInTheBoil({
   const rest = fillPots(lines.filter((line) => !acidLines.includes(line)))?.base ?? pots.base;
   const without = withoutHoneyAcid(rest, lines);
   if (sucroseG(without) === 0) return undefined;
-  const acids = acidsOf(acidLines);
   const shared = {
     path: withinHeat(boil.path, INVERSION_DOMAIN_C[1]),
     ...waterOf(batch, lines),
@@ -57,17 +54,16 @@ export function invertInTheBoil({
   if (isNone(own)) return undefined;
   if (acidLines.length === 0) {
     const { invertedFraction, band, limitedByWater } = own;
-    return { fraction: invertedFraction, band, byAcid: 0, limitedByWater, acids };
+    return { fraction: invertedFraction, band, byAcid: 0, limitedByWater };
   }
   const acidsFromS = Math.min(...acidLines.map(({ when }) => joinsAtS(when, boil)));
-  const sour = inversion(without, { ...shared, acids, acidsFromS });
+  const sour = inversion(without, { ...shared, acids: acidsOf(acidLines), acidsFromS });
   if (isNone(sour)) return undefined;
   return {
     fraction: sour.invertedFraction,
     band: sour.band,
     byAcid: Math.max(0, sour.invertedFraction - own.invertedFraction),
     limitedByWater: sour.limitedByWater,
-    acids,
   };
 }
 

@@ -34,19 +34,20 @@ export function momentsOf(
   at('stop', stopMin, stop.hereC);
   const restBelowC = lateKinds.length > 0 ? pour.flavourBelowC : pour.pourBetweenC[1];
   // From here on the pan cools in the room.
-  let [clockMin, hereC] = cooled(question, stop.hereC, stopMin, REST_MIN.value, restBelowC);
+  const room: Room = { roomC: question.roomC, tauMin: panTimeConstantMin(question) };
+  let [clockMin, hereC] = cooled(room, stop.hereC, stopMin, REST_MIN.value, restBelowC);
   at('rest', clockMin, hereC);
   if (lateKinds.some((kind) => kind !== 'acid')) {
-    [clockMin, hereC] = cooled(question, hereC, clockMin, 0, pour.flavourBelowC);
+    [clockMin, hereC] = cooled(room, hereC, clockMin, 0, pour.flavourBelowC);
     at('colour-and-flavour', clockMin, hereC);
-    [clockMin, hereC] = cooled(question, hereC, clockMin, STIR_IN_MIN.value, undefined);
+    [clockMin, hereC] = cooled(room, hereC, clockMin, STIR_IN_MIN.value, undefined);
   }
   if (lateKinds.includes('acid')) {
-    [clockMin, hereC] = cooled(question, hereC, clockMin, 0, pour.acidBetweenC[1]);
+    [clockMin, hereC] = cooled(room, hereC, clockMin, 0, pour.acidBetweenC[1]);
     at('acid', clockMin, hereC);
-    [clockMin, hereC] = cooled(question, hereC, clockMin, STIR_IN_MIN.value, undefined);
+    [clockMin, hereC] = cooled(room, hereC, clockMin, STIR_IN_MIN.value, undefined);
   }
-  [clockMin, hereC] = cooled(question, hereC, clockMin, 0, pour.pourBetweenC[1]);
+  [clockMin, hereC] = cooled(room, hereC, clockMin, 0, pour.pourBetweenC[1]);
   at('pour', clockMin, hereC);
   return moments;
 }
@@ -75,21 +76,22 @@ export function panTimeConstantMin({
   return isNone(answer) ? undefined : answer.timeConstantS / 60;
 }
 
+/** The room, and how fast this pan cools in it; no time constant where nobody can say. */
+type Room = { readonly roomC: number; readonly tauMin: number | undefined };
+
 /** Clock and temperature after so many minutes in the room, and not before the mass is down to a temperature. */
 function cooled(
-  question: CookingQuestion,
+  { roomC, tauMin }: Room,
   fromC: number,
   fromMin: number,
   waitMin: number,
   belowC: number | undefined,
 ): [number, number] {
-  const tau = panTimeConstantMin(question);
-  if (tau === undefined) return [fromMin + waitMin, fromC];
-  const { roomC } = question;
+  if (tauMin === undefined) return [fromMin + waitMin, fromC];
   const untilBelow =
     belowC === undefined || fromC <= belowC || belowC <= roomC
       ? 0
-      : tau * Math.log((fromC - roomC) / (belowC - roomC));
+      : tauMin * Math.log((fromC - roomC) / (belowC - roomC));
   const took = Math.max(waitMin, untilBelow);
-  return [fromMin + took, roomC + (fromC - roomC) * Math.exp(-took / tau)];
+  return [fromMin + took, roomC + (fromC - roomC) * Math.exp(-took / tauMin)];
 }

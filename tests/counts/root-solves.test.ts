@@ -19,12 +19,12 @@ vi.mock('../../packages/core/src/foundation/numeric/find-root.js', async (origin
 
 const folder = new URL('../../examples/batches/', import.meta.url);
 
-// Forty of them are the steps of the boil against the clock, which needs the whole boiling curve.
-it.each(readdirSync(folder))('plans %s with at most 100 root solves', (file) => {
+// Half of them are the boil against the clock, which needs the whole boiling curve: at the full flame, and turned down.
+it.each(readdirSync(folder))('plans %s with at most 120 root solves', (file) => {
   const batch: BatchDocument = JSON.parse(readFileSync(new URL(file, folder), 'utf8'));
   counter.solves = 0;
   const result = planBatch(batch);
   expect(result.kind).toBe('plan');
   expect(counter.solves).toBeGreaterThan(0);
-  expect(counter.solves).toBeLessThanOrEqual(100);
+  expect(counter.solves).toBeLessThanOrEqual(120);
 });

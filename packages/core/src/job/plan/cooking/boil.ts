@@ -83,16 +83,13 @@ export function boilOn(question: BoilQuestion, ledger: Ledger): Boil | undefined
   if (base.massG < LEAST_CHARGE_G) return undefined;
   const pressurePa = kitchen.pressureInPanPa;
   const pan = { panMassG: batch.pan?.emptyMassG, panDiameterMm: batch.pan?.diameterMm };
-  const down = boilDown(base, {
-    hob,
-    pressurePa,
-    targetDrySolidsMassFraction: stop.baseDrySolids,
-    ...pan,
-  });
+  const asked = { hob, pressurePa, targetDrySolidsMassFraction: stop.baseDrySolids, ...pan };
+  const down = boilDown(base, asked);
   if (isNone(down) || down.minutes > LONGEST_MIN) return undefined;
   warn(ledger, down.warnings);
   const power = hobPower(hob, { pressurePa: kitchen.pressurePa });
   const turnDown = turnedDown(question, hob, down);
+  const slowed = turnDown.share === 1 ? down : boilDown(base, { ...asked, powerSteps: [turnDown] });
   return {
     hob,
     isAssumed,
@@ -103,7 +100,7 @@ export function boilOn(question: BoilQuestion, ledger: Ledger): Boil | undefined
     ),
     down,
     turnDown,
-    path: forwards(slowedFrom(down, turnDown)),
+    path: forwards(isNone(slowed) ? down.path : slowed.path),
   };
 }
 
@@ -146,26 +143,6 @@ function turnedDown(
   return share === undefined || share > worthTurningShare.value
     ? whole
     : { share, fromC, rateKPerMin };
-}
-
-/** What reaches the mass falls by as much as the climb does; so the minutes grow by it. */
-function slowedFrom(
-  { path, rateAtEndKPerMin }: BoilDown,
-  { share, fromC, rateKPerMin }: Boil['turnDown'],
-): BoilDown['path'] {
-  if (share === 1) return path;
-  const slower = rateAtEndKPerMin / rateKPerMin;
-  const turn = path.find(({ temperatureC }) => temperatureC >= fromC);
-  if (turn === undefined) return path;
-  return path.map((point) =>
-    point.timeS <= turn.timeS
-      ? point
-      : {
-          ...point,
-          timeS: turn.timeS + (point.timeS - turn.timeS) * slower,
-          rateKPerMin: point.rateKPerMin / slower,
-        },
-  );
 }
 
 /** Two points a rounding apart are one. */
